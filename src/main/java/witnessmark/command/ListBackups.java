@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -21,6 +22,9 @@ import witnessmark.quantity.Moment;
 /** Lists backups, the newest first, each checked. No logbook need be there any more. */
 @Command(name = "backups", mixinStandardHelpOptions = true)
 final class ListBackups implements Callable<Integer> {
+    private static final String BY_NAME = "command.backups.byName";
+    private static final String UNKNOWN = "command.backups.unknown";
+
     @Parameters(index = "0", arity = "0..1", paramLabel = "LOGBOOK", descriptionKey = "command.backups.logbook")
     private @Nullable Path logbook;
 
@@ -50,25 +54,44 @@ final class ListBackups implements Callable<Integer> {
             }
             listed.addAll(there.orThrow());
         }
-        Optional<String> only = logbook == null ? Optional.empty() : copies.identity(logbook);
-        only.ifPresent(id -> listed.removeIf(copy -> !copy.logbook().equals(id)));
+        String unsure = logbook == null ? "" : keepThoseOf(logbook, listed, copies);
         List<Listed> checked = listed.stream()
                 .map(copy -> new Listed(copy, copies.check(copy.file())))
                 .toList();
         if (json) {
             print(answer, checked);
         } else {
-            say(answer, checked, logbook != null && only.isEmpty());
+            say(answer, checked, unsure);
         }
-        return Exit.WORKED;
+        return unsure.equals(UNKNOWN) ? Exit.WORKED_EXCEPT : Exit.WORKED;
+    }
+
+    /**
+     * Leaves those of one logbook: by its identity, or where the file is gone or cannot be read, by its name.
+     *
+     * @return the sentence that says how sure that is; empty when it is
+     */
+    private static String keepThoseOf(Path logbook, List<Copy> listed, LogbookCopies copies) {
+        Optional<String> identity = copies.identity(logbook);
+        if (identity.isPresent()) {
+            listed.removeIf(copy -> !copy.logbook().equals(identity.get()));
+            return "";
+        }
+        String name = copies.nameOf(logbook);
+        Predicate<Copy> named = copy -> copies.nameOf(copy.file()).equals(name);
+        if (listed.stream().noneMatch(named)) {
+            return UNKNOWN;
+        }
+        listed.removeIf(named.negate());
+        return BY_NAME;
     }
 
     /** A copy and what is wrong with it. */
     private record Listed(Copy copy, List<Problem> faults) {}
 
-    private void say(Answer answer, List<Listed> listed, boolean unknown) {
-        if (unknown) {
-            answer.line(tools.texts().get("command.backups.unknown", String.valueOf(logbook)));
+    private void say(Answer answer, List<Listed> listed, String unsure) {
+        if (!unsure.isEmpty()) {
+            answer.line(tools.texts().get(unsure, String.valueOf(logbook)));
         }
         answer.line(tools.texts().get("command.backups.heading", listed.size()));
         for (Listed each : listed) {
@@ -90,7 +113,7 @@ final class ListBackups implements Callable<Integer> {
                             copy.file().toString()));
         }
         if (!listed.isEmpty()) {
-            answer.line(tools.texts().get("command.backups.next"));
+            answer.line(tools.texts().get("command.backups.next", tools.called()));
         }
     }
 

@@ -58,7 +58,7 @@ final class New implements Callable<Integer> {
         if (json) {
             answer.print(answer.node().put("logbook", path.toString()).put("team", team == null ? "" : team));
         } else {
-            answer.line(tools.texts().get("command.new.done", path.toString()));
+            answer.line(tools.texts().get("command.new.done", path.toString(), tools.called()));
         }
         return Exit.WORKED;
     }

@@ -129,6 +129,7 @@ public final class Program implements Runnable {
                 .addSubcommand(new ListBackups(tools))
                 .addSubcommand(new Restore(tools))
                 .addSubcommand(new SalvageLogbook(tools));
+        line.setCommandName(tools.called());
         line.setResourceBundle(new Descriptions(tools.texts()));
         describe(line.getCommandSpec(), tools.texts().get("command.about"));
         line.getSubcommands()

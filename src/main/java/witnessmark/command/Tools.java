@@ -47,6 +47,7 @@ import witnessmark.wording.Texts;
  * @param today what a logbook takes for today: in the sample the day of its story, else the day it is
  * @param zone the zone of this machine, for a new logbook that names none
  * @param person who writes when no name is given
+ * @param called how the program was started, for what is said of further commands
  * @param out where answers go
  * @param err where problems go
  */
@@ -74,5 +75,6 @@ public record Tools(
         RecordWords words,
         LifeWords lives,
         ChargeWords charges,
+        String called,
         PrintWriter out,
         PrintWriter err) {}

@@ -94,6 +94,7 @@ public final class Main {
                 new RecordWords(texts),
                 new LifeWords(texts, measures),
                 new ChargeWords(texts, measures),
+                Console.called(System.getProperty("sun.java.command", "")),
                 Console.out(),
                 Console.err());
     }

@@ -31,15 +31,18 @@ public final class CopyElsewhere {
      * @param written when the newest copy was made there; null when none was
      * @param onlyHereSince the first saving that is on this computer only; null when the newest copy holds all
      * @param problems why no copy could be made, or what is wrong with the logbook
+     * @param known what people ought to know of the place while it is there
      */
     public record Look(
             @Nullable Path place,
             boolean there,
             @Nullable Instant written,
             @Nullable Instant onlyHereSince,
-            List<Problem> problems) {
+            List<Problem> problems,
+            List<Problem> known) {
         public Look {
             problems = List.copyOf(problems);
+            known = List.copyOf(known);
         }
     }
 
@@ -110,7 +113,8 @@ public final class CopyElsewhere {
                 there,
                 written.equals(Instant.EPOCH) ? null : written,
                 since.orElse(null),
-                problems);
+                problems,
+                there ? place().map(logbook.secondPlace()::known).orElse(List.of()) : List.of());
     }
 
     private void made(SecondPlace.Made made) {

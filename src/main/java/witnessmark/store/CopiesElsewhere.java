@@ -90,11 +90,7 @@ final class CopiesElsewhere implements SecondPlace {
         } catch (IOException e) {
             return Outcome.didNot(Faults.place(place, folder, e));
         }
-        Outcome<Made> made = write(place);
-        List<Problem> known = made.didWork() ? worthKnowing(place) : List.of();
-        return made instanceof Outcome.Worked<Made> && !known.isEmpty()
-                ? new Outcome.WorkedExcept<>(made.orThrow(), known)
-                : made;
+        return write(place);
     }
 
     @Override
@@ -224,7 +220,8 @@ final class CopiesElsewhere implements SecondPlace {
                 + home.canonical.hash(home.device.get()).substring(0, SHORT);
     }
 
-    private List<Problem> worthKnowing(Path place) {
+    @Override
+    public List<Problem> known(Path place) {
         List<Problem> known = new ArrayList<>();
         try {
             if (Files.getFileStore(place).equals(Files.getFileStore(SafeFiles.folderOf(logbook)))) {

@@ -23,11 +23,16 @@ final class DraftFiles {
     private static final Logger LOG = LoggerFactory.getLogger(DraftFiles.class);
 
     private final Path folder;
+    private final Path logbook;
     private final Canonical canonical;
 
-    /** @param folder of one logbook's drafts; made when the first is kept */
-    DraftFiles(Path folder, Canonical canonical) {
+    /**
+     * @param folder of one logbook's drafts, whichever of its files they were typed in; made when the first is kept
+     * @param logbook the file they are typed in now
+     */
+    DraftFiles(Path folder, Path logbook, Canonical canonical) {
         this.folder = folder;
+        this.logbook = logbook;
         this.canonical = canonical;
     }
 
@@ -38,6 +43,7 @@ final class DraftFiles {
         content.put("form", form);
         content.put("kept_at_ms", draft.keptAt().toEpochMilli());
         content.put("record", record);
+        content.put("typed_in", logbook.toString());
         try {
             SafeFiles.write(file(form, record), canonical.text(content));
             return true;
@@ -54,10 +60,11 @@ final class DraftFiles {
                 return Optional.empty();
             }
             Map<String, @Nullable Object> content = canonical.values(Files.readString(file, StandardCharsets.UTF_8));
-            return Optional.of(draft(
+            Draft draft = draft(
                     String.valueOf(content.get("fields")),
                     Long.parseLong(String.valueOf(content.get("kept_at_ms"))),
-                    canonical));
+                    canonical);
+            return Optional.of(new Draft(draft.fields(), draft.keptAt(), otherFile(content.get("typed_in"))));
         } catch (IOException | IllegalArgumentException e) {
             LOG.error("a draft cannot be read: {}", file, e);
             return Optional.empty();
@@ -91,6 +98,12 @@ final class DraftFiles {
         } catch (IOException e) {
             LOG.error("a draft cannot be removed from {}", folder, e);
         }
+    }
+
+    private @Nullable String otherFile(@Nullable Object typedIn) {
+        return typedIn == null || typedIn.equals(logbook.toString())
+                ? null
+                : String.valueOf(Path.of(typedIn.toString()).getFileName());
     }
 
     static String fields(Draft draft, Canonical canonical) {

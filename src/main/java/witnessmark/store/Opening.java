@@ -129,7 +129,7 @@ final class Opening {
             }
             SqliteLogbook logbook = SqliteLogbook.toWrite(home, path, lock, leftOpen);
             beside.addAll(logbook.missing());
-            if (!madeNow) {
+            if (!madeNow && CopyName.of(path).isEmpty()) { // a copy is one already
                 beside.addAll(logbook.backUpIfStale());
             }
             beside.addAll(keptAside(path, logbook));

@@ -48,6 +48,11 @@ final class SqliteCopies implements LogbookCopies {
     }
 
     @Override
+    public Path folder() {
+        return home.backups();
+    }
+
+    @Override
     public List<Copy> kept() {
         return Files.isDirectory(home.backups())
                 ? in(home.backups()).fold(all -> all, problems -> List.of())

@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A lost logbook comes back with the program alone. */
 class BackupsAndRestoreTest {
@@ -59,10 +61,41 @@ class BackupsAndRestoreTest {
         shell.run("log", book, "--car", "41", "--date", "2026-07-08", "--out", "14:00", "--running", "27:30");
         Files.delete(Path.of(book));
         assertThat(json(shell.run("backups", "--json")).get("backups")).isNotEmpty();
-        assertThat(shell.run("backups", book).out()).contains("cannot be read", "Marrowgate Racing");
+        assertThat(shell.run("backups", book))
+                .as("by its name")
+                .returns(0, Shell.Ran::code)
+                .satisfies(ran -> assertThat(ran.out()).contains("had that name", "Marrowgate Racing"));
+        assertThat(shell.run("backups", shell.path("a folder").toString()))
+                .as("of all, and not what was asked for")
+                .returns(3, Shell.Ran::code)
+                .satisfies(ran -> assertThat(ran.out()).contains("the backups of all", "Marrowgate Racing"));
         assertThat(shell.run("backups", "--in", shell.path("no stick").toString())
                         .code())
                 .isEqualTo(1);
+    }
+
+    @Test
+    void a_backup_that_is_looked_at_is_not_backed_up_itself() throws Exception {
+        Shell shell = new Shell(folder);
+        String book = shell.sampleBook();
+        shell.run("log", book, "--car", "41", "--date", "2026-07-08", "--out", "14:00", "--running", "27:30");
+        JsonNode before = json(shell.run("backups", "--json")).get("backups");
+        assertThat(shell.run("verify", before.get(0).get("file").textValue()).code())
+                .isZero();
+        assertThat(json(shell.run("backups", "--json")).get("backups")).isEqualTo(before);
+    }
+
+    /** What Java says it was told to run: the jar as typed, or the class. */
+    @ParameterizedTest
+    @CsvSource({
+        "target/witness-mark.jar backups our.witness, java -jar target/witness-mark.jar",
+        "witness-mark.jar, java -jar witness-mark.jar",
+        "my programs/witness-mark.jar new, java -jar \"my programs/witness-mark.jar\"",
+        "witnessmark.launch.Main new team.jar.witness, witness-mark",
+        "'', witness-mark"
+    })
+    void a_further_command_is_said_as_it_is_to_be_typed(String javaCommand, String called) {
+        assertThat(Console.called(javaCommand)).isEqualTo(called);
     }
 
     @Test

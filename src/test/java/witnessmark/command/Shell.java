@@ -142,6 +142,7 @@ final class Shell {
                 new RecordWords(texts),
                 new LifeWords(texts, measures),
                 new ChargeWords(texts, measures),
+                "witness-mark",
                 new PrintWriter(out, true),
                 new PrintWriter(err, true));
         int code = Program.run(tools, args);

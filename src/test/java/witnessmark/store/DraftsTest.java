@@ -43,7 +43,7 @@ class DraftsTest {
 
     @Test
     void a_draft_kept_in_a_file_in_need_is_told_like_the_others_and_once() {
-        DraftFiles files = new DraftFiles(folder.resolve("drafts"), new Canonical());
+        DraftFiles files = new DraftFiles(folder.resolve("drafts"), folder.resolve("our.witness"), new Canonical());
         assertThat(files.begun()).isEmpty();
         assertThat(files.keep("sheet", "new", draft("in need", 5))).isTrue();
         KeptDrafts drafts = new KeptDrafts(
@@ -59,5 +59,19 @@ class DraftsTest {
         assertThat(drafts.begun()).containsExactly(new Begun("sheet", "new", NOON.plusSeconds(300)));
         drafts.discard("sheet", "new");
         assertThat(drafts.begun()).isEmpty();
+    }
+
+    @Test
+    void a_draft_says_in_which_other_file_of_the_logbook_it_was_typed() {
+        Path drafts = folder.resolve("drafts");
+        DraftFiles copy = new DraftFiles(drafts, folder.resolve("our older.witness"), new Canonical());
+        DraftFiles ours = new DraftFiles(drafts, folder.resolve("our.witness"), new Canonical());
+        copy.keep("run", "new", draft("typed in the copy", 0));
+
+        assertThat(copy.find("run", "new").orElseThrow().typedIn()).isNull();
+        assertThat(ours.find("run", "new"))
+                .hasValue(new Draft(Map.of("text", "typed in the copy"), NOON, "our older.witness"));
+        ours.keep("run", "new", draft("typed on", 1));
+        assertThat(ours.find("run", "new").orElseThrow().typedIn()).isNull();
     }
 }

@@ -48,7 +48,11 @@ class SecondPlaceTest {
         SecondPlace second = logbook.secondPlace();
         assertThat(second.isThere(stick)).isFalse();
         Outcome<Made> begun = second.begin(stick);
-        Sentences.only(begun, ProblemKind.PLACE_ON_SAME_DISK); // as a test has no stick
+        assertThat(second.known(stick))
+                .as("as a test has no stick")
+                .extracting(Problem::kind)
+                .containsExactly(ProblemKind.PLACE_ON_SAME_DISK);
+        Sentences.complete(second.known(stick));
         String holds = begun.orThrow().holds();
         assertThat(second.firstWrittenAfter(holds)).as("all is there").isEmpty();
 
@@ -195,9 +199,10 @@ class SecondPlaceTest {
             TestLogbooks.write(another, Garage.made(new Car("99", ""))).orThrow();
             another.secondPlace().begin(stick).orThrow();
             List<Path> theirs = copies();
-            Outcome<Made> begun = logbook.secondPlace().begin(stick);
-            assertThat(begun.problems()).extracting(Problem::kind).contains(ProblemKind.COPIES_OF_ANOTHER);
-            Sentences.complete(begun.problems());
+            logbook.secondPlace().begin(stick).orThrow();
+            List<Problem> known = logbook.secondPlace().known(stick);
+            assertThat(known).extracting(Problem::kind).contains(ProblemKind.COPIES_OF_ANOTHER);
+            Sentences.complete(known);
             assertThat(copies()).containsAll(theirs).hasSize(2);
         }
     }

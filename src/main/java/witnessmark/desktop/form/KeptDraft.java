@@ -2,10 +2,7 @@ package witnessmark.desktop.form;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -28,11 +25,11 @@ public final class KeptDraft {
 
     private static final Logger LOG = LoggerFactory.getLogger(KeptDraft.class);
     private static final Duration AGE = Duration.ofMillis(900);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
 
     private final Desk book;
     private final Tasks tasks;
     private final Texts texts;
+    private final DraftWords words;
     private final String form;
     private final String record;
     private final BooleanSupplier dirty;
@@ -64,6 +61,7 @@ public final class KeptDraft {
         this.book = book;
         this.tasks = tasks;
         this.texts = texts;
+        this.words = new DraftWords(texts);
         this.form = form;
         this.record = record;
         this.dirty = dirty;
@@ -120,7 +118,7 @@ public final class KeptDraft {
         last = typing ? draft.fields() : Map.copyOf(fields.get());
         typedAt = draft.keptAt();
         waits = false;
-        say(Drafts.Kept.IN_LOGBOOK, typedAt);
+        say(words.found(draft, book.view().zone(), book.today().now()));
     }
 
     /** What waits is not to be kept any more: the form is being saved. */
@@ -191,22 +189,17 @@ public final class KeptDraft {
     }
 
     private void sayIf(int asked, Drafts.Kept kept, Instant at) {
-        if (asked == turn) {
-            say(kept, at);
+        if (asked != turn) {
+            return;
         }
-    }
-
-    private void say(Drafts.Kept kept, Instant at) {
-        ZoneId zone = book.view().zone();
-        String clock = CLOCK.format(at.atZone(zone));
         if (kept == Drafts.Kept.NOT_KEPT) {
             last = Map.of();
         }
-        line = switch (kept) {
-            case IN_LOGBOOK -> texts.get("form.draft.kept", clock);
-            case IN_FALLBACK_FILE -> texts.get("form.draft.kept_aside", clock);
-            case NOT_KEPT -> texts.get("form.draft.not_kept", clock);
-        };
+        say(words.kept(kept, at, book.view().zone(), book.today().now()));
+    }
+
+    private void say(String said) {
+        line = said;
         told.run();
     }
 }

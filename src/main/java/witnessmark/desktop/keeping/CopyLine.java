@@ -15,7 +15,7 @@ import java.time.Instant;
  * @param records how many entries, as shown
  * @param count by which that is sorted
  * @param lastRun the last run in it, as shown
- * @param where the folder it lies in
+ * @param where on which computer, stick or share it lies, as shown
  * @param good what the check came to, as shown
  */
 record CopyLine(
@@ -30,6 +30,10 @@ record CopyLine(
         String lastRun,
         String where,
         String good) {
+    String fileName() {
+        return String.valueOf(file.getFileName());
+    }
+
     CopyLine checked(String found) {
         return new CopyLine(file, made, when, name, saved, upTo, records, count, lastRun, where, found);
     }

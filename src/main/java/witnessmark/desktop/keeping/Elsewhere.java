@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -42,6 +43,7 @@ public final class Elsewhere implements AutoCloseable {
     private final ElsewhereWords words;
     private final BooleanSupplier mayAsk;
     private final Runnable choose;
+    private final Consumer<Look> looked;
     private final Ticking ticking;
     private @Nullable Instant since;
     private @Nullable Instant failed;
@@ -51,8 +53,14 @@ public final class Elsewhere implements AutoCloseable {
     /**
      * @param mayAsk whether the window has room for a question now
      * @param choose asks for a place
+     * @param looked told each time how things stand
      */
-    Elsewhere(KeepingContext context, ElsewhereWords words, BooleanSupplier mayAsk, Runnable choose) {
+    Elsewhere(
+            KeepingContext context,
+            ElsewhereWords words,
+            BooleanSupplier mayAsk,
+            Runnable choose,
+            Consumer<Look> looked) {
         this.context = context;
         this.texts = context.tools().texts();
         this.tasks = context.tools().tasks();
@@ -60,6 +68,7 @@ public final class Elsewhere implements AutoCloseable {
         this.words = words;
         this.mayAsk = mayAsk;
         this.choose = choose;
+        this.looked = looked;
         this.ticking = tasks.every(PERIOD, this::tick);
     }
 
@@ -140,7 +149,8 @@ public final class Elsewhere implements AutoCloseable {
 
     private void shown(Look look) {
         Instant now = context.clock().instant();
-        context.window().copies(words.line(look, now), words.sentence(look, now));
+        context.window().copies(words.line(look, now), words.sentence(look, now), ElsewhereWords.isOnlyHere(look));
+        looked.accept(look);
         if (look.problems().isEmpty()) {
             failed = null;
             told = null;
@@ -156,7 +166,7 @@ public final class Elsewhere implements AutoCloseable {
 
     private void slow(Path place, Instant begun, Instant now) {
         String sentence = words.slow(place, begun, now);
-        context.window().copies(sentence, sentence);
+        context.window().copies(sentence, sentence, false);
     }
 
     private void ask() {

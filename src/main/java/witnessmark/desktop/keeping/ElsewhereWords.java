@@ -8,6 +8,8 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.CopyElsewhere.Look;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.wording.Measures;
 import witnessmark.wording.Problems;
 import witnessmark.wording.Texts;
@@ -41,11 +43,29 @@ final class ElsewhereWords {
                     ? texts.get("keeping.elsewhere.none")
                     : texts.get("keeping.elsewhere.onlyHere", moment(since, now));
         }
-        return texts.get("keeping.elsewhere.written", moment(written, now));
+        String key = isOnSameDisk(look) ? "keeping.elsewhere.sameDisk" : "keeping.elsewhere.written";
+        return texts.get(key, moment(written, now));
     }
 
-    /** The same with the place, when it was last written, and what is in the way. */
+    /** Whether something that was saved is lost with this computer. */
+    static boolean isOnlyHere(Look look) {
+        return look.onlyHereSince() != null;
+    }
+
+    private static boolean isOnSameDisk(Look look) {
+        return look.known().stream().anyMatch(known -> known.kind() == ProblemKind.PLACE_ON_SAME_DISK);
+    }
+
+    /** The same with the place, when it was last written, what is in the way, and what is worth knowing of the place. */
     String sentence(Look look, Instant now) {
+        String said = ofPlace(look, now);
+        for (Problem known : look.known()) {
+            said = texts.get("keeping.elsewhere.both", said, problems.sentence(known));
+        }
+        return said;
+    }
+
+    private String ofPlace(Look look, Instant now) {
         Path place = look.place();
         if (place == null) {
             return texts.get("keeping.elsewhere.none.tip");
@@ -83,12 +103,16 @@ final class ElsewhereWords {
         return texts.get("keeping.elsewhere.moment", when, measures.time(at.toLocalTime()));
     }
 
-    /** The day and time of a copy in a list. */
+    /** The day and time of a copy in a list, to the second: two are often made within a minute. */
     String full(@Nullable Instant moment) {
         if (moment == null) {
             return "";
         }
         ZonedDateTime at = moment.atZone(zone);
-        return texts.get("keeping.elsewhere.moment", measures.date(at.toLocalDate()), measures.time(at.toLocalTime()));
+        return texts.get(
+                "keeping.copies.moment",
+                measures.date(at.toLocalDate()),
+                measures.time(at.toLocalTime()),
+                at.getSecond() < 10 ? "0" + at.getSecond() : Integer.toString(at.getSecond()));
     }
 }

@@ -1,7 +1,6 @@
 package witnessmark.desktop.keeping;
 
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +25,7 @@ public final class KeepingPages {
     private final Tasks tasks;
     private final ElsewhereWords words;
     private @Nullable Elsewhere elsewhere;
+    private @Nullable SecondPlacePage inView;
 
     public KeepingPages(KeepingContext context) {
         this.context = context;
@@ -36,7 +36,7 @@ public final class KeepingPages {
 
     /** Looks after the second place from now on. To be closed when another logbook comes into the window. */
     public Elsewhere watchElsewhere(BooleanSupplier mayAsk) {
-        Elsewhere made = new Elsewhere(context, words, mayAsk, this::choosePlace);
+        Elsewhere made = new Elsewhere(context, words, mayAsk, this::choosePlace, this::looked);
         elsewhere = made;
         made.again();
         return made;
@@ -44,7 +44,8 @@ public final class KeepingPages {
 
     /** Says in the window that nobody keeps copies of the sample elsewhere. */
     public void sayOfSample() {
-        context.window().copies(texts.get("keeping.elsewhere.sample"), texts.get("keeping.elsewhere.sample.tip"));
+        context.window()
+                .copies(texts.get("keeping.elsewhere.sample"), texts.get("keeping.elsewhere.sample.tip"), false);
     }
 
     /** Lists the backups of the logbook in hand. */
@@ -222,17 +223,22 @@ public final class KeepingPages {
     }
 
     private void secondPlace(Look look) {
-        Instant now = context.clock().instant();
-        List<JButton> ways = new ArrayList<>();
-        ways.add(button("keeping.close", context.tell()::dismiss));
-        if (look.place() != null) {
-            ways.add(button("keeping.elsewhere.stop", this::stop));
+        SecondPlacePage page = new SecondPlacePage(
+                texts,
+                words,
+                context.clock(),
+                new SecondPlacePage.Ways(
+                        context.tell()::dismiss, this::stop, this::choosePlace, () -> inView = null));
+        page.show(look);
+        context.tell().show(page);
+        inView = page;
+    }
+
+    private void looked(Look look) {
+        SecondPlacePage page = inView;
+        if (page != null) {
+            page.show(look);
         }
-        String change = look.place() == null ? "keeping.elsewhere.choose" : "keeping.elsewhere.change";
-        ways.add(Styles.as(Styles.MAIN, button(change, this::choosePlace)));
-        List<String> sentences = new ArrayList<>(List.of(words.line(look, now), words.sentence(look, now)));
-        sentences.add(texts.get("keeping.elsewhere.about"));
-        context.tell().say(texts.get("keeping.elsewhere"), "help.elsewhere", sentences, ways);
     }
 
     private void stop() {
@@ -257,22 +263,13 @@ public final class KeepingPages {
             context.tell().refused(texts.get("keeping.elsewhere"), outcome.problems());
             return;
         }
-        String how = words.sentence(outcome.orThrow(), context.clock().instant());
+        Look look = outcome.orThrow();
+        String how = words.sentence(look, context.clock().instant());
         context.tell().dismiss();
         context.window().say(how);
         again();
-        if (!outcome.problems().isEmpty()) {
-            List<String> sentences = new ArrayList<>(List.of(how));
-            outcome.problems().forEach(known -> sentences.add(context.problems().sentence(known)));
-            sentences.add(texts.get("keeping.elsewhere.about"));
-            context.tell()
-                    .say(
-                            texts.get("keeping.elsewhere"),
-                            "help.elsewhere",
-                            sentences,
-                            List.of(
-                                    button("keeping.elsewhere.change", this::choosePlace),
-                                    Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss))));
+        if (!look.known().isEmpty()) {
+            secondPlace(look);
         }
     }
 

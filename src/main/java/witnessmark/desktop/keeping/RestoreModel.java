@@ -13,6 +13,7 @@ import witnessmark.logbook.port.LogbookCopies.Copy;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.quantity.Moment;
+import witnessmark.wording.Texts;
 
 /** The copies there are of one logbook: here, in its second place, and where somebody looked. */
 final class RestoreModel {
@@ -91,6 +92,16 @@ final class RestoreModel {
                 .toList();
     }
 
+    private String where(Path copy) {
+        Texts texts = context.tools().texts();
+        if (copy.startsWith(context.copies().folder())) {
+            return texts.get("keeping.copies.here");
+        }
+        return context.elsewhere().place().filter(copy::startsWith).isPresent()
+                ? texts.get("keeping.copies.second")
+                : String.valueOf(copy.getParent());
+    }
+
     private CopyLine line(Copy copy) {
         Moment run = copy.lastRun();
         Instant saved = copy.saved();
@@ -106,7 +117,7 @@ final class RestoreModel {
                 run == null
                         ? context.tools().texts().get("keeping.copies.noRun")
                         : context.measures().fullMoment(run),
-                String.valueOf(copy.file().getParent()),
+                where(copy.file()),
                 context.tools().texts().get("keeping.copies.checking"));
     }
 }

@@ -115,7 +115,9 @@ final class RestorePage implements Aside {
                 Column.<CopyLine>text(texts.get("keeping.copies.check"), CopyLine::good)
                         .wide(150),
                 Column.<CopyLine>text(texts.get("keeping.copies.where"), CopyLine::where)
-                        .wide(120)
+                        .wide(120),
+                Column.<CopyLine>text(texts.get("keeping.copies.file"), CopyLine::fileName)
+                        .wide(200)
                         .grow());
     }
 

@@ -16,6 +16,8 @@ import witnessmark.wording.Texts;
 
 /** Says in the strip under the menu bar what was met with a logbook, and offers what can be done about that. */
 public final class Warnings {
+    private static final String ENDING = ".witness";
+
     private final Texts texts;
     private final Problems problems;
     private final Desk desk;
@@ -114,7 +116,12 @@ public final class Warnings {
                 ways.add(way("keeping.notice.salvage", () -> pages.salvage(path)));
                 ways.add(way("keeping.notice.restore", restore));
             }
-            case LOGBOOK_GONE, NOT_A_LOGBOOK -> ways.add(way("keeping.notice.restore", restore));
+            case LOGBOOK_GONE -> ways.add(way("keeping.notice.restore", restore));
+            case NOT_A_LOGBOOK -> {
+                if (path.toString().endsWith(ENDING)) { // else a photo, say, picked by mistake
+                    ways.add(way("keeping.notice.restore", restore));
+                }
+            }
             case CHANGES_MISSING -> {
                 ways.add(way("keeping.notice.restore", restore));
                 ways.add(way("keeping.notice.goOn", pages::goOnWithoutMissing));

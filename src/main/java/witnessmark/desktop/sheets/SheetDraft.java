@@ -2,12 +2,12 @@ package witnessmark.desktop.sheets;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+import java.time.ZoneId;
 import java.util.Map;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.desktop.form.DraftWords;
 import witnessmark.desktop.task.Later;
 import witnessmark.logbook.port.Drafts;
 import witnessmark.logbook.sheets.CorrectSheet;
@@ -23,10 +23,10 @@ final class SheetDraft {
     static final String FORM = "sheet ";
 
     private static final Duration AGE = Duration.ofMillis(900);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ENGLISH);
 
     private final SheetsContext context;
     private final Texts texts;
+    private final DraftWords words;
     private final SheetModel model;
     private final String form;
     private final String record;
@@ -46,6 +46,7 @@ final class SheetDraft {
     SheetDraft(SheetsContext context, SheetModel model, Runnable told, Runnable restored) {
         this.context = context;
         this.texts = context.texts();
+        this.words = new DraftWords(texts);
         this.model = model;
         this.form = FORM + model.sheet().key();
         this.record = model.sheet() instanceof CorrectSheet written
@@ -74,7 +75,7 @@ final class SheetDraft {
         looked = true;
         context.tasks()
                 .run(
-                        texts.get("sheets.draft.finding"),
+                        texts.get("form.draft.finding"),
                         () -> drafts().find(form, record),
                         this::found,
                         thrown -> LOG.error("the draft of a sheet could not be read", thrown));
@@ -110,7 +111,7 @@ final class SheetDraft {
         say("");
         context.tasks()
                 .write(
-                        texts.get("sheets.draft.keeping"),
+                        texts.get("form.draft.keeping"),
                         () -> {
                             drafts().discard(form, record);
                             return form;
@@ -118,7 +119,7 @@ final class SheetDraft {
                         gone -> ended(then),
                         thrown -> {
                             LOG.error("the draft of a sheet could not be thrown away", thrown);
-                            say(texts.get("sheets.draft.not_discarded"));
+                            say(texts.get("form.draft.not_discarded"));
                             ended(then);
                         });
     }
@@ -132,7 +133,7 @@ final class SheetDraft {
         kept.filter(draft -> !model.isDirty()).ifPresent(draft -> {
             model.restore(draft.fields());
             last = model.draft(); // nobody typed since it was kept
-            say(texts.get("sheets.draft.kept", clock(draft.keptAt())));
+            say(words.found(draft, zone(), now()));
             restored.run();
         });
     }
@@ -147,10 +148,10 @@ final class SheetDraft {
         }
         last = now;
         int mine = ++turn;
-        Instant at = context.book().today().now();
+        Instant at = now();
         context.tasks()
                 .write(
-                        texts.get("sheets.draft.keeping"),
+                        texts.get("form.draft.keeping"),
                         () -> drafts().keep(form, record, new Drafts.Draft(now, at)),
                         kept -> kept(mine, kept, at),
                         thrown -> {
@@ -163,14 +164,10 @@ final class SheetDraft {
         if (asked != turn) {
             return;
         }
-        switch (kept) {
-            case IN_LOGBOOK -> say(texts.get("sheets.draft.kept", clock(at)));
-            case IN_FALLBACK_FILE -> say(texts.get("sheets.draft.kept_aside", clock(at)));
-            case NOT_KEPT -> {
-                last = Map.of();
-                say(texts.get("sheets.draft.not_kept", clock(at)));
-            }
+        if (kept == Drafts.Kept.NOT_KEPT) {
+            last = Map.of();
         }
+        say(words.kept(kept, at, zone(), now()));
     }
 
     private void say(String said) {
@@ -178,8 +175,12 @@ final class SheetDraft {
         told.run();
     }
 
-    private String clock(Instant at) {
-        return CLOCK.format(at.atZone(context.book().view().zone()));
+    private ZoneId zone() {
+        return context.book().view().zone();
+    }
+
+    private Instant now() {
+        return context.book().today().now();
     }
 
     private Drafts drafts() {

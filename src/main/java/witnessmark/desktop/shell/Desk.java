@@ -49,7 +49,7 @@ public final class Desk {
 
         void writing(String name);
 
-        void copies(String words, String more);
+        void copies(String words, String more, boolean atRisk);
     }
 
     /** Goes to a place. */
@@ -137,9 +137,10 @@ public final class Desk {
      * Where else the logbook is kept, shown under who writes; empty for nothing.
      *
      * @param more what the tip says
+     * @param atRisk whether something saved is on this computer only
      */
-    public void copies(String words, String more) {
-        tell(listener -> listener.copies(words, more));
+    public void copies(String words, String more, boolean atRisk) {
+        tell(listener -> listener.copies(words, more, atRisk));
     }
 
     Note note(PlaceId place) {

@@ -468,7 +468,8 @@ public final class ShellPane extends JPanel {
         }
 
         @Override
-        public void copies(String words, String more) {
+        public void copies(String words, String more, boolean atRisk) {
+            Styles.as(atRisk ? Styles.QUERY : Styles.NOTE, copies);
             copies.setText(words);
             copies.setToolTipText(more.isEmpty() ? null : more);
             copies.setVisible(!words.isEmpty());

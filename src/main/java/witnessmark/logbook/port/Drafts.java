@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What was typed and not yet saved, one draft for each form and record. Drafts lie outside amendments, checksums and
@@ -15,10 +16,17 @@ public interface Drafts {
      *
      * @param fields field name to text exactly as typed
      * @param keptAt when it was last kept
+     * @param typedIn the other file of this logbook in which it was typed, by its name: a copy that takes none itself; null
+     *     when it was typed in this one
      */
-    record Draft(Map<String, String> fields, Instant keptAt) {
+    record Draft(Map<String, String> fields, Instant keptAt, @Nullable String typedIn) {
         public Draft {
             fields = Map.copyOf(fields);
+        }
+
+        /** A draft typed in the file that is open. */
+        public Draft(Map<String, String> fields, Instant keptAt) {
+            this(fields, keptAt, null);
         }
     }
 

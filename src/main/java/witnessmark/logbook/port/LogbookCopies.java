@@ -63,6 +63,9 @@ public interface LogbookCopies {
      */
     record SalvageWords(String who, String why, String doubtful) {}
 
+    /** The data folder's, in which the backups of all logbooks lie; there may be none yet. */
+    Path folder();
+
     /** The backups of all logbooks in the data folder, the newest first. */
     List<Copy> kept();
 

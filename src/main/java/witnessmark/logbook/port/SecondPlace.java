@@ -2,8 +2,10 @@ package witnessmark.logbook.port;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
 
 /**
  * Copies of one logbook in a second place: a stick, a card, a shared folder. Each call takes as long as that place does.
@@ -27,10 +29,12 @@ public interface SecondPlace {
     /**
      * Makes room for copies in a place, and the first copy.
      *
-     * @return worked-except with what people ought to know of the place; did-not when it is gone, full, or not to be
-     *     written to
+     * @return did-not when it is gone, full, or not to be written to
      */
     Outcome<Made> begin(Path place);
+
+    /** What people ought to know of a place that is there: that it lies on the disk of the logbook, what else lies in it. */
+    List<Problem> known(Path place);
 
     /**
      * Makes one more copy where copies were begun: beside the older ones, brought to the disk, read back, opened and

@@ -106,4 +106,27 @@ class KeptDraftTest {
         tasks.awaitIdle();
         assertThat(draft.line()).startsWith("Draft kept 12:41:12.");
     }
+
+    @Test
+    void of_another_day_its_day_is_said_and_of_another_file_its_name() {
+        type("12");
+        tasks.awaitIdle();
+        Drafts.Draft kept = draft.find().orElseThrow();
+
+        clock.now = clock.now.plus(Duration.ofHours(15).minusMinutes(42));
+        draft = fresh();
+        draft.found(kept, () -> {});
+        assertThat(draft.line()).as("at 23:59:12").isEqualTo(KEPT);
+
+        clock.now = clock.now.plus(Duration.ofHours(1));
+        draft = fresh();
+        draft.found(kept, () -> {});
+        assertThat(draft.line()).isEqualTo("Draft kept Wed 8 Jul, 09:41:12. Not in the logbook yet.");
+
+        draft = fresh();
+        draft.found(new Drafts.Draft(kept.fields(), kept.keptAt(), "our older.witness"), () -> {});
+        assertThat(draft.line())
+                .isEqualTo("Draft typed Wed 8 Jul, 09:41:12 in 'our older.witness', another file of this logbook."
+                        + " Not in the logbook yet.");
+    }
 }
