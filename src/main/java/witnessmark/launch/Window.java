@@ -27,6 +27,7 @@ import witnessmark.desktop.task.EventThread;
 import witnessmark.desktop.task.Tasks;
 import witnessmark.domain.Team;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookCopies.Lacks;
 import witnessmark.logbook.port.LogbookCopies.Restored;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -167,14 +168,27 @@ final class Window implements OpenLogbook {
         notice(opened == null ? List.of() : opened.problems());
         notice(back.restored().problems());
         if (back.restored().didWork()) {
-            Path was = back.restored().orThrow().before();
-            desk.say(
-                    was == null
-                            ? texts.get(
-                                    "keeping.restore.done",
-                                    back.restored().orThrow().logbook())
-                            : texts.get("keeping.restore.replaced", was));
+            say(back.restored().orThrow());
         }
+    }
+
+    private void say(Restored restored) {
+        Path was = restored.before();
+        if (was == null) {
+            desk.say(texts.get("keeping.restore.done", restored.logbook()));
+            return;
+        }
+        Lacks lacks = restored.lacks();
+        desk.say(
+                lacks == null
+                        ? texts.get("keeping.restore.replaced", was)
+                        : texts.get(
+                                "keeping.restore.lacks",
+                                was,
+                                lacks.changes(),
+                                measures().fullMoment(lacks.last())),
+                Caption.of(texts.get("keeping.restore.undo")),
+                () -> restore(was, restored.logbook()));
     }
 
     /** Puts another logbook in the window; when it cannot be opened the one in hand stays, and a sentence says why. */

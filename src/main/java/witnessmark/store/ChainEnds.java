@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import witnessmark.domain.history.Amendment;
+import witnessmark.logbook.port.LogbookCopies.Lacks;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.quantity.Moment;
@@ -45,6 +46,10 @@ record ChainEnds(Map<String, End> ends, long lastMillis) {
         /** The same for people. */
         Problem told(Path path) {
             return Problem.of(ProblemKind.CHANGES_MISSING, many, path, moment(lastMillis), moment(heldMillis));
+        }
+
+        Lacks lacks() {
+            return new Lacks(many, moment(lastMillis));
         }
 
         String text() {

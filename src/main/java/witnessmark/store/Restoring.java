@@ -8,8 +8,10 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.logbook.port.LogbookCopies.Lacks;
 import witnessmark.logbook.port.LogbookCopies.Restored;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -57,7 +59,7 @@ final class Restoring {
             forgetSeen(aside, file);
             Files.move(aside, file); // refuses where somebody made one meanwhile
             SafeFiles.syncFolder(SafeFiles.folderOf(file));
-            return Outcome.of(new Restored(file, null, made.orThrow()), photos(copy, file));
+            return Outcome.of(new Restored(file, null, null, made.orThrow()), photos(copy, file));
         } catch (FileAlreadyExistsException e) {
             return Outcome.didNot(Problem.of(ProblemKind.FILE_EXISTS, file));
         } catch (IOException e) {
@@ -88,8 +90,9 @@ final class Restoring {
                 if (!made.didWork()) {
                     return Outcome.didNot(made.problems());
                 }
-                Restored restored = new Restored(file, exchanged(file, aside), made.orThrow());
-                return Outcome.of(restored, photos(copy, file));
+                Path before = exchanged(file, aside);
+                return Outcome.of(
+                        new Restored(file, before, lacking(before, file), made.orThrow()), photos(copy, file));
             }
         } catch (IOException e) {
             return Outcome.didNot(Faults.writing(present, e));
@@ -130,6 +133,17 @@ final class Restoring {
         }
         Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-shm"));
         return before;
+    }
+
+    /** Between two files that lie still. One that was damaged often cannot say what it held. */
+    private @Nullable Lacks lacking(Path before, Path restored) {
+        try (Database was = open(home, before);
+                Database is = home.connections.frozen(restored)) {
+            return ChainEnds.of(was).missingIn(is).map(ChainEnds.Missing::lacks).orElse(null);
+        } catch (SQLException e) {
+            LOG.info("what the replaced one held cannot be read: {}", before, e);
+            return null;
+        }
     }
 
     /** Brings the photos that lie among the copies, or beside a logbook that is a copy itself. */

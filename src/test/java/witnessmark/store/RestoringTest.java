@@ -26,6 +26,7 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.LogbookCopies.Copy;
+import witnessmark.logbook.port.LogbookCopies.Lacks;
 import witnessmark.logbook.port.LogbookCopies.Restored;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
@@ -130,6 +131,13 @@ class RestoringTest {
             assertThat(now.verify()).isEmpty();
             assertThat(was.verify()).isEmpty();
         }
+        assertThat(restored.lacks()).as("car 8").isNotNull().returns(1L, Lacks::changes);
+
+        Restored back = copies.replace(restored.before(), logbooks.file()).orThrow();
+        assertThat(back.lacks()).as("what came back holds all of what stood there").isNull();
+        try (Logbook again = logbooks.open()) {
+            assertThat(again.facts().of(Car.class).all()).hasSize(2);
+        }
     }
 
     @Test
@@ -156,6 +164,7 @@ class RestoringTest {
                     .as("saved before it was killed")
                     .isPresent();
         }
+        assertThat(restored.lacks()).isNotNull().returns(1L, Lacks::changes);
     }
 
     @Test
@@ -169,6 +178,7 @@ class RestoringTest {
         String damaged = FolderState.hash(logbooks.file());
         Restored restored = copies.replace(backup, logbooks.file()).orThrow();
         assertThat(FolderState.hash(restored.before())).isEqualTo(damaged);
+        assertThat(restored.lacks()).as("nobody can tell").isNull();
         try (Logbook now = logbooks.open()) {
             assertThat(now.facts().of(Car.class).all()).hasSize(1);
         }

@@ -36,9 +36,19 @@ public interface LogbookCopies {
      *
      * @param logbook the file
      * @param before where the one is that stood there; null when there was none
+     * @param lacks what that one holds and this one does not; null when this one holds all, or when that cannot be read
      * @param digest SHA-256 over the history, the same as that of the copy
      */
-    record Restored(Path logbook, @Nullable Path before, String digest) {}
+    record Restored(
+            Path logbook, @Nullable Path before, @Nullable Lacks lacks, String digest) {}
+
+    /**
+     * Changes that one logbook has and another has not.
+     *
+     * @param changes how many, or more
+     * @param last when the last of them was written
+     */
+    record Lacks(long changes, Moment last) {}
 
     /**
      * What became of a logbook that could not be opened.
