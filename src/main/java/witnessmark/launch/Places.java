@@ -452,6 +452,7 @@ final class Places {
                 new StartContext.Copies(
                         outside.files().copies(),
                         new CopyElsewhere(book.desk().logbook(), shell.settings(), outside.clock()),
+                        outside.files().keptAside(),
                         book.isSample(),
                         outside.clock()),
                 new StartContext.Here(ZoneId.systemDefault(), CURRENCY, outside.person(), home, OtherProgram::open));

@@ -5,11 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.LongSupplier;
@@ -30,6 +29,7 @@ import witnessmark.logbook.port.Change;
  */
 public final class EmergencyJournal {
     private static final Logger LOG = LoggerFactory.getLogger(EmergencyJournal.class);
+    private static final String PUT_ASIDE = "put_aside";
     /** Whoever still has it before him saves it elsewhere within a working day. */
     private static final long SAVED_LATER_MILLIS = 12 * 3_600_000L;
 
@@ -100,25 +100,51 @@ public final class EmergencyJournal {
     }
 
     /**
-     * How many entries were kept for a logbook and are not in it, neither as they were to stand nor written later. An
-     * entry that was tried several times counts once.
+     * What was kept for a logbook and is not in it, neither as it was to stand nor written later, unless somebody put it
+     * aside. An entry that was tried several times is told once.
      */
-    int waiting(Path logbook, String logbookId, Facts facts) {
+    List<Kept> waiting(Path logbook, String logbookId, Facts facts) {
         try {
-            Set<String> waiting = new HashSet<>();
+            Map<String, Kept> waiting = new LinkedHashMap<>();
             for (Kept kept : read()) {
                 RecordType<?> type = RecordTypes.named(kept.table()).orElse(null);
                 boolean meant = kept.logbook().equals(logbook.toString())
                         || kept.logbookId().equals(logbookId);
                 if (type != null && meant && !isIn(facts, type, kept)) {
-                    waiting.add(kept.table() + canonical.text(kept.image()));
+                    waiting.put(mark(kept.table(), kept.image()), kept);
                 }
             }
-            return waiting.size();
+            for (Map<String, @Nullable Object> line : lines()) {
+                waiting.remove(text(line, PUT_ASIDE));
+            }
+            return List.copyOf(waiting.values());
         } catch (IOException e) {
             LOG.error("the emergency journal cannot be read: {}", file, e);
-            return 0;
+            return List.of();
         }
+    }
+
+    /** Does not tell of entries any more; what was kept of them stays. */
+    boolean putAside(List<Entry<?>> entries) {
+        StringBuilder lines = new StringBuilder();
+        for (Entry<?> entry : entries) {
+            String table = RecordTypes.of(entry.fact().getClass()).name();
+            Map<String, @Nullable Object> line = new TreeMap<>();
+            line.put(PUT_ASIDE, mark(table, EntryImage.of(entry)));
+            line.put("at_ms", clock.getAsLong());
+            lines.append(canonical.text(line)).append('\n');
+        }
+        try {
+            SafeFiles.append(file, lines.toString());
+            return true;
+        } catch (IOException e) {
+            LOG.error("the emergency journal cannot be written: {}", file, e);
+            return false;
+        }
+    }
+
+    private String mark(String table, Map<String, @Nullable Object> image) {
+        return canonical.hash(table + canonical.text(image));
     }
 
     /**
@@ -151,19 +177,33 @@ public final class EmergencyJournal {
      */
     public List<Kept> read() throws IOException {
         List<Kept> kept = new ArrayList<>();
+        for (Map<String, @Nullable Object> line : lines()) {
+            try {
+                if (!line.containsKey(PUT_ASIDE)) {
+                    kept.add(kept(line));
+                }
+            } catch (IllegalArgumentException e) {
+                LOG.warn("a line of the emergency journal is no entry: {}", file, e);
+            }
+        }
+        return kept;
+    }
+
+    private List<Map<String, @Nullable Object>> lines() throws IOException {
+        List<Map<String, @Nullable Object>> lines = new ArrayList<>();
         if (!Files.exists(file)) {
-            return kept;
+            return lines;
         }
         for (String line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
             if (line.endsWith("}")) {
                 try {
-                    kept.add(kept(canonical.values(line)));
+                    lines.add(canonical.values(line));
                 } catch (IllegalArgumentException e) {
-                    LOG.warn("a line of the emergency journal is no entry: {}", file, e);
+                    LOG.warn("a line of the emergency journal cannot be read: {}", file, e);
                 }
             }
         }
-        return kept;
+        return lines;
     }
 
     private Kept kept(Map<String, @Nullable Object> line) {

@@ -8,6 +8,7 @@ import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import witnessmark.logbook.port.KeptAside;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.LogbookFiles;
@@ -68,6 +69,11 @@ public final class SqliteLogbookFiles implements LogbookFiles {
     @Override
     public LogbookCopies copies() {
         return new SqliteCopies(home, new Restoring(home, opening), new Salvage(home, this));
+    }
+
+    @Override
+    public KeptAside keptAside() {
+        return new JournalAside(home.journal());
     }
 
     private static Outcome<Logbook> cannotMake(Path file, Path aside, Problem problem) {

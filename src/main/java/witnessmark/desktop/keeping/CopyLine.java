@@ -30,10 +30,6 @@ record CopyLine(
         String lastRun,
         String where,
         String good) {
-    String fileName() {
-        return String.valueOf(file.getFileName());
-    }
-
     CopyLine checked(String found) {
         return new CopyLine(file, made, when, name, saved, upTo, records, count, lastRun, where, found);
     }

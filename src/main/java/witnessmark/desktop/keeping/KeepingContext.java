@@ -14,6 +14,7 @@ import witnessmark.desktop.form.SheetTools;
 import witnessmark.desktop.shell.Aside;
 import witnessmark.desktop.shell.Desk;
 import witnessmark.logbook.CopyElsewhere;
+import witnessmark.logbook.port.KeptAside;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.outcome.Problem;
 import witnessmark.wording.Measures;
@@ -28,6 +29,7 @@ import witnessmark.wording.Problems;
  * @param sample whether it is the sample's working copy, of which nobody keeps copies elsewhere
  * @param copies copies of logbooks
  * @param elsewhere the second place of the logbook in hand
+ * @param aside what the logbook in hand could not take
  * @param choose asks for files and folders
  * @param tell says how it went
  * @param open puts a logbook in the window
@@ -44,6 +46,7 @@ public record KeepingContext(
         boolean sample,
         LogbookCopies copies,
         CopyElsewhere elsewhere,
+        KeptAside aside,
         Choose choose,
         Tell tell,
         Consumer<Path> open,

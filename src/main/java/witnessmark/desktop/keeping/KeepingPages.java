@@ -118,6 +118,13 @@ public final class KeepingPages {
                         () -> context.open().accept(made));
     }
 
+    /** Shows what the logbook could not take when it was saved, to be entered or put aside. */
+    public void keptAside() {
+        KeptAsidePage page = new KeptAsidePage(context);
+        context.tell().show(page);
+        page.begin();
+    }
+
     /** Goes on with a logbook that lacks what was saved in it before; that is noted and not asked again. */
     public void goOnWithoutMissing() {
         context.window().dismissNotice();

@@ -115,9 +115,7 @@ final class RestorePage implements Aside {
                 Column.<CopyLine>text(texts.get("keeping.copies.check"), CopyLine::good)
                         .wide(150),
                 Column.<CopyLine>text(texts.get("keeping.copies.where"), CopyLine::where)
-                        .wide(120),
-                Column.<CopyLine>text(texts.get("keeping.copies.file"), CopyLine::fileName)
-                        .wide(200)
+                        .wide(120)
                         .grow());
     }
 

@@ -126,6 +126,7 @@ public final class Warnings {
                 ways.add(way("keeping.notice.restore", restore));
                 ways.add(way("keeping.notice.goOn", pages::goOnWithoutMissing));
             }
+            case ENTRIES_KEPT_ASIDE -> ways.add(way("keeping.notice.show", pages::keptAside));
             case FILE_MOVED_AWAY -> ways.add(way("keeping.notice.copy", pages::saveCopy));
             default -> {}
         }

@@ -28,6 +28,7 @@ final class Keepings implements KeepingContext.Tell {
                 context.copies().sample(),
                 context.copies().all(),
                 context.copies().elsewhere(),
+                context.copies().aside(),
                 new KeepingContext.Choose(
                         choosing::copy,
                         context.here().folder(),

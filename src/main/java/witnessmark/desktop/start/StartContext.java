@@ -17,6 +17,7 @@ import witnessmark.logbook.measuring.WriteBuildSheet;
 import witnessmark.logbook.money.WriteSeasonSheet;
 import witnessmark.logbook.money.WriteSeasonTable;
 import witnessmark.logbook.port.Ids;
+import witnessmark.logbook.port.KeptAside;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.logbook.port.Settings;
 import witnessmark.logbook.port.StatementFiles;
@@ -58,10 +59,12 @@ public record StartContext(
      *
      * @param all of every logbook
      * @param elsewhere its second place
+     * @param aside what it could not take
      * @param sample whether it is the sample's working copy
      * @param clock the wall clock
      */
-    public record Copies(LogbookCopies all, CopyElsewhere elsewhere, boolean sample, InstantSource clock) {}
+    public record Copies(
+            LogbookCopies all, CopyElsewhere elsewhere, KeptAside aside, boolean sample, InstantSource clock) {}
 
     /** The use cases behind the commands. */
     public record Uses(

@@ -23,4 +23,7 @@ public interface LogbookFiles {
 
     /** Copies of logbooks, and getting one back. */
     LogbookCopies copies();
+
+    /** What logbooks could not take on this computer. */
+    KeptAside keptAside();
 }

@@ -27,6 +27,8 @@ import witnessmark.domain.Entry;
 import witnessmark.domain.Person;
 import witnessmark.domain.Standing;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.Written;
+import witnessmark.outcome.Outcome;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -47,6 +49,8 @@ class KeepingPagesTest {
         "second, DARK, 1.5, false",
         "salvaged, LIGHT, 1.0, false",
         "salvaged, DARK, 1.5, false",
+        "aside, LIGHT, 1.0, false",
+        "aside, DARK, 1.5, false",
         "found, LIGHT, 1.0, false"
     })
     void pages_keep_the_rules_of_the_window(String page, Theme theme, float zoom, boolean pseudo) throws IOException {
@@ -229,6 +233,29 @@ class KeepingPagesTest {
         }
     }
 
+    @Test
+    void what_could_not_be_saved_is_shown_and_entered_with_one_button() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            show(window, "aside");
+            assertThat(window.said()).contains("1 entry waits", "emergency-journal.jsonl");
+            window.press("Enter them");
+            assertThat(window.logbook.view().facts().of(Person.class).named("Late")).isPresent();
+            assertThat(window.said()).contains("1 entry is in the logbook now").doesNotContain("1 entry waits");
+        }
+    }
+
+    @Test
+    void what_could_not_be_saved_is_put_aside_with_another() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            show(window, "aside");
+            window.press("Put them aside");
+            assertThat(window.logbook.view().facts().of(Person.class).named("Late")).isEmpty();
+            window.start.copies().keptAside();
+            window.settle();
+            assertThat(window.said()).contains("Nothing waits any more");
+        }
+    }
+
     private void show(StartedWindow window, String page) throws IOException {
         switch (page) {
             case "restore" -> {
@@ -242,6 +269,13 @@ class KeepingPagesTest {
                 window.answer = Files.createDirectories(folder.resolve("stick"));
                 window.perform("second");
                 window.press(window.texts.get("keeping.elsewhere.choose").replace("&", ""));
+            }
+            case "aside" -> {
+                Path book = window.logbook.logbook().path();
+                Path out = Files.move(book, folder.resolve("out"));
+                assertThat(tried(window, "Late").didWork()).isFalse();
+                Files.move(out, book);
+                window.start.copies().keptAside();
             }
             case "found" ->
                 window.start.showFound(List.of(
@@ -272,12 +306,14 @@ class KeepingPagesTest {
     }
 
     private static void write(StartedWindow window, String name) {
-        window.logbook
-                .write(
-                        "adding",
-                        List.of(new Entry<>(
-                                SampleBooks.ids().<Person>next(), new Person(name, ""), Standing.IN_FORCE, null, 1)))
-                .orThrow();
+        tried(window, name).orThrow();
+    }
+
+    private static Outcome<Written> tried(StartedWindow window, String name) {
+        return window.logbook.write(
+                "adding",
+                List.of(new Entry<>(
+                        SampleBooks.ids().<Person>next(), new Person(name, ""), Standing.IN_FORCE, null, 1)));
     }
 
     private SqliteLogbookFiles files() {

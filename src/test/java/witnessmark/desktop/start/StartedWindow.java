@@ -135,6 +135,7 @@ final class StartedWindow implements AutoCloseable {
                 new StartContext.Copies(
                         files(folder.resolve("data"), clock).copies(),
                         new CopyElsewhere(logbook.logbook(), settings, clock),
+                        files(folder.resolve("data"), clock).keptAside(),
                         false,
                         clock),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
