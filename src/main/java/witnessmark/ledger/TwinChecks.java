@@ -49,12 +49,15 @@ final class TwinChecks {
         return runs.stream().filter(run -> run.fact().perhapsSame() == null).toList();
     }
 
-    /** An estimated time proves nothing: where one is, an overlap is asked, and the other run is never refused for it. */
+    /**
+     * An estimated time proves nothing: where one is, an overlap is asked, and the other run is never refused for it. Where both
+     * are, as with runs logged one after the other in the evening, there is nothing to ask.
+     */
     private void overlaps(List<Entry<Run>> runs) {
         List<Entry<Run>> stated = runs.stream().filter(run -> !isEstimate(run)).toList();
         around.runs(stated).eachOverlap(around::changed, (run, other) -> overlap(run, ProblemKind.RUNS_OVERLAP, other));
         around.runs(runs).eachOverlap(around::changed, (run, other) -> {
-            if (isEstimate(run) || isEstimate(other)) {
+            if (isEstimate(run) != isEstimate(other)) {
                 overlap(run, ProblemKind.RUNS_OVERLAP_ABOUT, other);
             }
         });

@@ -60,6 +60,13 @@ class EstimatedOverlapTest {
     }
 
     @Test
+    void of_two_estimated_ones_nothing_is_asked() {
+        story.add(draft("2026-03-10T12:00Z", 25).named("Practice 1").estimated().written());
+        Id<Run> later = story.add(draft("2026-03-10T12:03Z", 20).estimated().written());
+        assertThat(story.problems(TODAY, later)).isEmpty();
+    }
+
+    @Test
     void an_estimated_run_hides_no_known_one_that_stops() {
         story.add(draft("2026-03-10T12:00Z", 90).estimated().written());
         story.add(draft("2026-03-10T12:10Z", 20).named("Practice 1").written());

@@ -9,7 +9,7 @@ import witnessmark.domain.Run;
 import witnessmark.ledger.result.Life;
 
 /**
- * What an engine's last outing added to it. An outing is the runs of one event; a run at no event stands alone.
+ * What an engine's last outing added to it. An outing is the runs of one event, or those of one day that belong to none.
  *
  * @param engine which engine
  * @param number its number

@@ -63,7 +63,7 @@ final class Outings {
                 .toList();
     }
 
-    /** What the last outing added to each engine that was on it, in the order of their numbers. */
+    /** What the last outing, an event or the runs of a day, added to each engine that was on it, in the order of their numbers. */
     List<LifeMoved> moved() {
         if (latestFirst.isEmpty()) {
             return List.of();
@@ -71,10 +71,7 @@ final class Outings {
         Run last = latestFirst.get(0).fact();
         Map<Id<Engine>, List<Entry<Run>>> byEngine = new LinkedHashMap<>();
         for (Entry<Run> run : latestFirst) {
-            boolean same = last.event() == null
-                    ? run == latestFirst.get(0)
-                    : Objects.equals(last.event(), run.fact().event());
-            if (same) {
+            if (isOneOuting(run.fact(), last)) {
                 byEngine.computeIfAbsent(run.fact().engine(), engine -> new ArrayList<>())
                         .add(0, run);
             }
@@ -83,6 +80,12 @@ final class Outings {
         byEngine.forEach((engine, runs) -> moved.add(moved(engine, runs, last.event())));
         moved.sort(Comparator.comparing(LifeMoved::number));
         return moved;
+    }
+
+    /** An event is one, and so are the runs of a day that belong to none. */
+    private static boolean isOneOuting(Run run, Run last) {
+        return Objects.equals(run.event(), last.event())
+                && (last.event() != null || run.start().day().equals(last.start().day()));
     }
 
     private LifeMoved moved(Id<Engine> engine, List<Entry<Run>> runs, @Nullable Id<Event> event) {

@@ -67,6 +67,7 @@ class EstimatedOutTest {
             Map<RunField, String> typed = typed(sheet, null, "25");
             typed.put(RunField.PLANNED, Keys.kind(RunKind.TEST));
             assertThat(out(sheet, typed)).isEqualTo(SATURDAY + " " + outs[i]);
+            assertThat(sheet.read(typed).problems()).as("nothing is asked").isEmpty();
             sheet.save(typed, "log").orThrow();
         }
     }

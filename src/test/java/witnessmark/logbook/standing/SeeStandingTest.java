@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -16,13 +18,18 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.domain.Car;
 import witnessmark.domain.Facts;
 import witnessmark.domain.Part;
+import witnessmark.domain.RunKind;
 import witnessmark.ledger.AsOf;
 import witnessmark.ledger.LifeLedger;
 import witnessmark.ledger.result.MarkState;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.View;
+import witnessmark.logbook.run.RunField;
+import witnessmark.logbook.run.RunSheet;
+import witnessmark.logbook.run.SampleBook;
 import witnessmark.quantity.RunningTime;
 import witnessmark.sample.SampleBooks;
 
@@ -157,6 +164,24 @@ class SeeStandingTest {
             assertThat(moved.added().total()).isEqualTo(ran);
             assertThat(moved.before() + ran).isEqualTo(moved.now().total());
         });
+    }
+
+    @Test
+    void the_runs_of_a_day_that_belong_to_no_event_are_one_outing() {
+        RunSheet sheet = new RunSheet(desk, SampleBooks.ids(), SampleBook.UNITS);
+        for (String running : List.of("20", "25")) {
+            Map<RunField, String> typed = new EnumMap<>(sheet.fresh(
+                    desk.view().facts().of(Car.class).named("41").orElseThrow().id()));
+            typed.put(RunField.PLANNED, "kind:" + RunKind.TEST.code());
+            typed.put(RunField.RUNNING, running);
+            sheet.save(typed, "log").orThrow();
+        }
+        List<LifeMoved> all = SeeStanding.of(desk.view()).moved();
+        assertThat(all).hasSize(1);
+        assertThat(all.get(0).number()).isEqualTo("K03");
+        assertThat(all.get(0).event()).isNull();
+        assertThat(all.get(0).runs()).hasSize(2);
+        assertThat(all.get(0).added().total()).isEqualTo(45 * 60_000L);
     }
 
     @Test
