@@ -66,11 +66,13 @@ final class Answer {
         tools.out().println(sentence);
     }
 
-    /** Says problems, as sentences on standard error or in the JSON answer. */
+    /** Says problems, each once, as sentences on standard error or in the JSON answer. */
     void problems(List<Problem> problems) {
-        met.addAll(problems);
+        List<Problem> news =
+                problems.stream().filter(problem -> !met.contains(problem)).toList();
+        met.addAll(news);
         if (!json) {
-            problems.forEach(problem -> tools.err().println(tools.problems().sentence(problem)));
+            news.forEach(problem -> tools.err().println(tools.problems().sentence(problem)));
         }
     }
 

@@ -41,9 +41,22 @@ final class Open {
         return with(answer, null, true, work);
     }
 
+    /** The same with a logbook that was asked for already. */
+    int with(Outcome<Logbook> opened, Answer answer, ToIntBiFunction<Desk, Answer> work) {
+        return with(opened, answer, null, false, work);
+    }
+
     private int with(Answer answer, @Nullable String asOf, boolean writes, ToIntBiFunction<Desk, Answer> work) {
+        return with(answer.tools().files().open(path), answer, asOf, writes, work);
+    }
+
+    private int with(
+            Outcome<Logbook> opened,
+            Answer answer,
+            @Nullable String asOf,
+            boolean writes,
+            ToIntBiFunction<Desk, Answer> work) {
         Tools tools = answer.tools();
-        Outcome<Logbook> opened = tools.files().open(path);
         if (!opened.didWork()) {
             return answer.didNot(opened.problems());
         }

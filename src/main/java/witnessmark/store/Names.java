@@ -1,8 +1,14 @@
 package witnessmark.store;
 
+import java.time.Instant;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +34,9 @@ import witnessmark.quantity.Moment;
 final class Names {
     private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
+    /** Columns in which a thing's own name stands. */
+    private static final Set<String> NAMING = Set.of("name", "number", "serial", "code", "title");
+
     private final Facts facts;
 
     Names(Facts facts) {
@@ -42,6 +51,41 @@ final class Names {
         }
         String made = described(fact);
         return made.isBlank() ? entry.id().text() : made;
+    }
+
+    /**
+     * What people call a record of which no entry can be made: the names it holds and refers to, and when it was, as far as that
+     * can be read. The id where nothing can.
+     */
+    String ofRemains(UUID record, Map<String, @Nullable Object> image) {
+        Stream<String> named = image.entrySet().stream()
+                .filter(column -> NAMING.contains(column.getKey()))
+                .map(column -> String.valueOf(column.getValue()));
+        Stream<String> referred = image.entrySet().stream()
+                .filter(column -> column.getKey().endsWith("_id"))
+                .flatMap(column -> referred(String.valueOf(column.getValue())).stream());
+        Stream<String> when = image.entrySet().stream()
+                .filter(column -> column.getKey().endsWith("_utc_ms") && column.getValue() instanceof Number)
+                .limit(1)
+                .map(column -> said(Moment.of(
+                        Instant.ofEpochMilli(((Number) column.getValue()).longValue()), ZoneId.systemDefault())));
+        String words = Stream.of(named, referred, when)
+                .flatMap(each -> each)
+                .filter(word -> !word.isBlank())
+                .collect(Collectors.joining(", "));
+        return words.isEmpty() ? record.toString() : words;
+    }
+
+    private Optional<String> referred(String id) {
+        try {
+            UUID value = UUID.fromString(id);
+            return Stream.of(Engine.class, Car.class, Event.class, Part.class)
+                    .flatMap(kind -> Entries.find(facts, kind, value).stream())
+                    .map(entry -> Objects.requireNonNullElse(entry.fact().knownAs(), ""))
+                    .findFirst();
+        } catch (IllegalArgumentException e) {
+            return Optional.empty(); // that is what is wrong with it
+        }
     }
 
     String part(@Nullable Id<Part> id) {

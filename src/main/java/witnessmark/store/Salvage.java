@@ -16,6 +16,9 @@ import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
+import witnessmark.logbook.port.LogbookCopies.Damage;
+import witnessmark.logbook.port.LogbookCopies.Hit;
+import witnessmark.logbook.port.LogbookCopies.Left;
 import witnessmark.logbook.port.LogbookCopies.SalvageWords;
 import witnessmark.logbook.port.LogbookCopies.Salvaged;
 import witnessmark.logbook.port.LogbookFiles;
@@ -54,6 +57,35 @@ final class Salvage {
             return Outcome.didNot(why);
         }
         return written(damaged, to, wreck, words);
+    }
+
+    /** Which records are hit, without writing anything. */
+    Outcome<Damage> look(Path damaged) {
+        try (Database database = Restoring.open(home, damaged)) {
+            Wreck wreck = Wreck.read(database, home.canonical, "");
+            return wreck.entries().isEmpty()
+                    ? Outcome.didNot(Problem.of(ProblemKind.LOGBOOK_DAMAGED, damaged, "no record of it can be read"))
+                    : Outcome.worked(damage(wreck));
+        } catch (SQLException e) {
+            return Outcome.didNot(Faults.reading(damaged, e));
+        }
+    }
+
+    private static Damage damage(Wreck wreck) {
+        Names names = new Names(Facts.none().with(wreck.entries()));
+        List<Hit> hits = new ArrayList<>();
+        wreck.lost()
+                .forEach((record, lost) ->
+                        hits.add(new Hit(lost.table(), names.ofRemains(record, lost.image()), Left.NOTHING)));
+        for (Entry<?> entry : wreck.entries()) {
+            boolean doubtful = wreck.doubtful().contains(entry.id().value());
+            if (doubtful || wreck.rescued().contains(entry.id().value())) {
+                String table = RecordTypes.of(entry.fact().getClass()).name();
+                hits.add(new Hit(table, names.of(entry), doubtful ? Left.DOUBTFUL : Left.IN_HISTORY));
+            }
+        }
+        int whole = wreck.entries().size() - wreck.doubtful().size();
+        return new Damage(whole, hits, wreck.unreadable());
     }
 
     /** Page by page, where the list of tables is lost; last writes that lie beside would be newer than these rows. */
@@ -108,8 +140,8 @@ final class Salvage {
         Names names = new Names(facts.with(left));
         List<Problem> problems = new ArrayList<>();
         wreck.lost()
-                .forEach((record, table) ->
-                        problems.add(Problem.of(ProblemKind.NOT_SALVAGED, table, record.toString())));
+                .forEach((record, lost) -> problems.add(Problem.of(
+                        ProblemKind.NOT_SALVAGED, lost.table(), names.ofRemains(record, lost.image()))));
         left.forEach(entry -> problems.add(problem(ProblemKind.NOT_SALVAGED, entry, names)));
         List<Entry<?>> doubtful = wreck.entries().stream()
                 .filter(entry -> wreck.doubtful().contains(entry.id().value()) && !left.contains(entry))

@@ -120,6 +120,12 @@ final class SqliteCopies implements LogbookCopies {
         return outside == null ? salvage.of(damaged, to, words) : Outcome.didNot(outside);
     }
 
+    @Override
+    public Outcome<Damage> look(Path damaged) {
+        Problem outside = probe.outside(damaged);
+        return outside == null ? salvage.look(damaged) : Outcome.didNot(outside);
+    }
+
     /** What is wrong with a logbook that lies still: all of it in our form, the file alone in an older one. */
     static List<Problem> faults(Home home, Probe probe, Path file, Database database) {
         Outcome<Integer> inside = probe.inside(file, database);

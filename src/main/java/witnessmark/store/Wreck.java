@@ -33,12 +33,26 @@ import witnessmark.logbook.port.Kept;
  *
  * @param entries each to be written for the first time, those referred to before those that refer
  * @param doubtful which of them may not be as they were written
- * @param lost records known of that make no entry at all, with their table
+ * @param rescued which of them stand in the history alone, as their row cannot be read or is not what it was
+ * @param lost records known of that make no entry at all
  * @param unreadable how many changes are missing in the history
  * @param kept what is kept beside them and is what it was, by its SHA-256
  */
 record Wreck(
-        List<Entry<?>> entries, Set<UUID> doubtful, Map<UUID, String> lost, long unreadable, Map<String, Kept> kept) {
+        List<Entry<?>> entries,
+        Set<UUID> doubtful,
+        Set<UUID> rescued,
+        Map<UUID, Lost> lost,
+        long unreadable,
+        Map<String, Kept> kept) {
+    /**
+     * A record that makes no entry.
+     *
+     * @param table the record's table
+     * @param image what can be read of it; empty for nothing
+     */
+    record Lost(String table, Map<String, @Nullable Object> image) {}
+
     private static final Logger LOG = LoggerFactory.getLogger(Wreck.class);
 
     /** A file may be made to be endless. */
@@ -74,7 +88,8 @@ record Wreck(
         private final Map<String, Long> newest = new HashMap<>();
         private final List<Entry<?>> entries = new ArrayList<>();
         private final Set<UUID> doubtful = new HashSet<>();
-        private final Map<UUID, String> lost = new LinkedHashMap<>();
+        private final Set<UUID> rescued = new HashSet<>();
+        private final Map<UUID, Lost> lost = new LinkedHashMap<>();
         private long read;
         private boolean torn;
 
@@ -92,7 +107,7 @@ record Wreck(
             for (RecordType<?> type : RecordTypes.all()) {
                 table(type, gaps);
             }
-            return new Wreck(List.copyOf(entries), Set.copyOf(doubtful), lost, missing(), kept());
+            return new Wreck(List.copyOf(entries), Set.copyOf(doubtful), Set.copyOf(rescued), lost, missing(), kept());
         }
 
         private Map<String, Kept> kept() {
@@ -175,9 +190,12 @@ record Wreck(
                 Found best = better(row, history, gaps);
                 Entry<F> entry = best == null ? null : entry(type, record, best);
                 if (entry == null) {
-                    lost.put(record, type.name());
-                } else {
-                    entries.add(entry);
+                    lost.put(record, new Lost(type.name(), best == null ? Map.of() : best.image()));
+                    continue;
+                }
+                entries.add(entry);
+                if (row == null || !row.proven()) {
+                    rescued.add(record);
                 }
             }
         }

@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.RandomAccessFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -96,6 +100,34 @@ class BackupsAndRestoreTest {
     })
     void a_further_command_is_said_as_it_is_to_be_typed(String javaCommand, String called) {
         assertThat(Console.called(javaCommand)).isEqualTo(called);
+    }
+
+    /** One letter of an engine's id in the row of a run: the row names no engine any more, and its history is whole. */
+    @Test
+    void of_a_logbook_that_does_not_open_any_more_it_is_said_which_run_is_hit() throws Exception {
+        Shell shell = new Shell(folder);
+        Path book = Path.of(shell.sampleBook());
+        byte[] bytes = Files.readAllBytes(book);
+        String text = new String(bytes, StandardCharsets.ISO_8859_1);
+        String id = "";
+        try (Connection look = DriverManager.getConnection("jdbc:sqlite:" + book);
+                ResultSet last = look.createStatement()
+                        .executeQuery("SELECT id || engine_id FROM run WHERE name = 'Race 2'"
+                                + " ORDER BY start_utc_ms DESC, id DESC LIMIT 1")) {
+            id = last.getString(1);
+        }
+        int at = text.indexOf(id);
+        assertThat(at).as("where the row begins").isPositive();
+        bytes[at + id.length() - 1] = 'x';
+        Files.write(book, bytes);
+
+        Shell.Ran ran = shell.run("verify", book.toString());
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("is damaged").contains("a row of run");
+        assertThat(ran.out()).contains("1 is hit:", "The run 'Race 2, K0", "Round 5, Pellow Ridge");
+        JsonNode json = json(shell.run("verify", book.toString(), "--json"));
+        assertThat(json.get("hit").get(0).get("left").textValue()).isEqualTo("IN_HISTORY");
+        assertThat(json.get("worked").booleanValue()).isFalse();
     }
 
     @Test

@@ -16,6 +16,8 @@ import witnessmark.logbook.port.LogbookCopies.Restored;
 import witnessmark.logbook.port.LogbookCopies.SalvageWords;
 import witnessmark.logbook.port.LogbookCopies.Salvaged;
 import witnessmark.outcome.Outcome;
+import witnessmark.wording.HitWords;
+import witnessmark.wording.RecordWords;
 import witnessmark.wording.Texts;
 
 /** What the Logbook menu offers so that nothing is lost, and what a notice offers when something may be. */
@@ -135,6 +137,23 @@ public final class KeepingPages {
                     return texts.get("keeping.goneOn");
                 },
                 context.window()::say,
+                context.tell()::failed);
+    }
+
+    /** Says which records of a damaged logbook are hit. */
+    public void showHit(Path damaged) {
+        context.window().say(texts.get("keeping.hit.looking"));
+        tasks.apart(
+                texts.get("keeping.hit.looking"),
+                () -> context.copies().look(damaged),
+                look -> context.tell()
+                        .say(
+                                texts.get("keeping.hit"),
+                                "help.report",
+                                new HitWords(texts, new RecordWords(texts)).of(look),
+                                List.of(
+                                        button("keeping.notice.salvage", () -> salvage(damaged)),
+                                        Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss)))),
                 context.tell()::failed);
     }
 

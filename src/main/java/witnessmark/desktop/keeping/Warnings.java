@@ -113,6 +113,9 @@ public final class Warnings {
         Runnable restore = () -> restore(path);
         switch (problem.kind()) {
             case LOGBOOK_DAMAGED, LOGBOOK_ALTERED, RECORD_NOT_AS_WRITTEN, CHAIN_BROKEN -> {
+                if (found.isEmpty()) {
+                    ways.add(way("keeping.notice.show", () -> pages.showHit(path)));
+                }
                 ways.add(way("keeping.notice.salvage", () -> pages.salvage(path)));
                 ways.add(way("keeping.notice.restore", restore));
             }

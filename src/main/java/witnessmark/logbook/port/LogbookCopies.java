@@ -65,6 +65,37 @@ public interface LogbookCopies {
     }
 
     /**
+     * What is hit in a damaged logbook.
+     *
+     * @param whole how many records can be read as they were written, from their history if not from their row
+     * @param hits the records whose row is not what it was
+     * @param unreadable how many changes are missing in the history, at least
+     */
+    record Damage(int whole, List<Hit> hits, long unreadable) {
+        public Damage {
+            hits = List.copyOf(hits);
+        }
+    }
+
+    /**
+     * A record that is hit.
+     *
+     * @param table what kind of record, by its table
+     * @param name what people call it, as far as that can be read
+     * @param left what is left of it
+     */
+    record Hit(String table, String name, Left left) {}
+
+    /** What is left of a record that is hit. */
+    enum Left {
+        /** All of it, in its history. */
+        IN_HISTORY,
+        /** Something that may not be what was written. */
+        DOUBTFUL,
+        NOTHING
+    }
+
+    /**
      * Words for the history of salvaged records.
      *
      * @param who goes with every one
@@ -102,6 +133,9 @@ public interface LogbookCopies {
      * open.
      */
     Outcome<Restored> replace(Path copy, Path present);
+
+    /** Says which records of a damaged or altered logbook are hit. Nothing is written. */
+    Outcome<Damage> look(Path damaged);
 
     /** Reads what can be read of a damaged or altered logbook into a new file. The old one stays as it is. */
     Outcome<Salvaged> salvage(Path damaged, Path to, SalvageWords words);
