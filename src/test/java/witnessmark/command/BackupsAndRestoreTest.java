@@ -125,7 +125,8 @@ class BackupsAndRestoreTest {
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.err()).contains("is damaged").contains("a row of run");
         assertThat(ran.out()).contains("1 is hit:", "The run 'Race 2, K0", "Round 5, Pellow Ridge");
-        JsonNode json = json(shell.run("verify", book.toString(), "--json"));
+        JsonNode json = new ObjectMapper()
+                .readTree(shell.run("verify", book.toString(), "--json").out());
         assertThat(json.get("hit").get(0).get("left").textValue()).isEqualTo("IN_HISTORY");
         assertThat(json.get("worked").booleanValue()).isFalse();
     }
