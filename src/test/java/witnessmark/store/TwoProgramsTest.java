@@ -46,7 +46,7 @@ class TwoProgramsTest {
                     .startsWith("'" + logbooks.file().toRealPath() + "' is open on trackside, by Bea, since ")
                     .contains(Integer.toString(
                             java.time.Year.now(java.time.ZoneId.systemDefault()).getValue()))
-                    .endsWith("Ask Bea to close it, then open it again.");
+                    .endsWith("Go on there, or have it closed there and open it again here.");
             try (Logbook reading = second.orThrow()) {
                 assertThat(names(reading)).containsExactly("7", "8");
                 Sentences.only(TestLogbooks.write(reading, Garage.made(new Car("9", ""))), ProblemKind.OPEN_READ_ONLY);
