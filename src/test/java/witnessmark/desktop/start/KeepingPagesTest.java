@@ -29,6 +29,8 @@ import witnessmark.domain.Standing;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.Problem;
+import witnessmark.outcome.ProblemKind;
 import witnessmark.sample.SampleBooks;
 import witnessmark.store.Holder;
 import witnessmark.store.SqliteLogbookFiles;
@@ -84,6 +86,26 @@ class KeepingPagesTest {
             assertThat(window.pane.getAccessibleContext()).isNotNull();
             window.press("Open it");
             assertThat(window.opened).contains("open back.witness");
+        }
+    }
+
+    /** On a new laptop nothing is there but the sample: what comes back goes by its own name, among the documents. */
+    @Test
+    void from_the_sample_the_teams_own_logbook_comes_back_by_its_name() throws IOException {
+        try (StartedWindow window =
+                new StartedWindow(folder, Looks.light(), Texts.in(Locale.UK), true)) {
+            Path stick = Files.createDirectories(folder.resolve("stick"));
+            Path copy;
+            try (Logbook ours = files().create(folder.resolve("team 2026.witness")).orThrow()) {
+                copy = ours.backUp().orThrow();
+            }
+            Files.copy(copy, stick.resolve(copy.getFileName()));
+            window.perform("restore");
+            window.answer = stick;
+            window.press("From a stick or folder…");
+            window.answer = folder.resolve("back.witness");
+            window.press("As a new file…");
+            assertThat(window.suggestedLogbook).isEqualTo(folder.resolve("team 2026.witness"));
         }
     }
 
@@ -234,6 +256,33 @@ class KeepingPagesTest {
     }
 
     @Test
+    void of_a_damaged_logbook_it_is_shown_what_is_hit_and_nothing_is_written() throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            Path damaged = Files.copy(window.logbook.logbook().backUp().orThrow(), folder.resolve("damaged.witness"));
+            tear(damaged);
+            byte[] before = Files.readAllBytes(damaged);
+            window.start.copies().showHit(damaged);
+            window.settle();
+            assertThat(window.said()).contains("What is hit", "records can be read as they were written");
+            assertThat(Files.readAllBytes(damaged)).isEqualTo(before);
+        }
+    }
+
+    /** A photo picked by mistake was never a logbook: there is no backup of it. */
+    @ParameterizedTest(name = "{0}: a backup offered {1}")
+    @CsvSource({"photo.jpg, false", "our.witness, true"})
+    void a_backup_is_offered_for_what_may_have_been_a_logbook(String name, boolean offered) throws IOException {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
+            Path file = Files.writeString(folder.resolve(name), "no logbook, whatever else it is");
+            Problem problem = files().open(file).problems().get(0);
+            assertThat(problem.kind()).isEqualTo(ProblemKind.NOT_A_LOGBOOK);
+            window.warnings().notOpened(problem);
+            assertThat(window.said()).contains("stays open below");
+            assertThat(window.said().contains("Restore a backup…")).isEqualTo(offered);
+        }
+    }
+
+    @Test
     void what_could_not_be_saved_is_shown_and_entered_with_one_button() throws IOException {
         try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
             show(window, "aside");
@@ -279,12 +328,11 @@ class KeepingPagesTest {
             }
             case "found" ->
                 window.start.showFound(List.of(
-                        witnessmark.outcome.Problem.of(
-                                witnessmark.outcome.ProblemKind.RECORD_NOT_AS_WRITTEN,
+                        Problem.of(
+                                ProblemKind.RECORD_NOT_AS_WRITTEN,
                                 "run",
                                 "Race 1, K05, 2026-05-03 14:00"),
-                        witnessmark.outcome.Problem.of(
-                                witnessmark.outcome.ProblemKind.CHAIN_BROKEN, 7, "test-device")));
+                        Problem.of(ProblemKind.CHAIN_BROKEN, 7, "test-device")));
             default -> {
                 Path damaged =
                         Files.copy(window.logbook.logbook().backUp().orThrow(), folder.resolve("damaged.witness"));

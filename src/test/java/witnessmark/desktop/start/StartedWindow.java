@@ -12,6 +12,7 @@ import java.util.Optional;
 import javax.swing.JRootPane;
 import org.jspecify.annotations.Nullable;
 import witnessmark.desktop.beforewego.BeginActions;
+import witnessmark.desktop.keeping.Warnings;
 import witnessmark.desktop.shell.AboutFacts;
 import witnessmark.desktop.shell.Command;
 import witnessmark.desktop.shell.Look;
@@ -87,6 +88,10 @@ final class StartedWindow implements AutoCloseable {
     @Nullable
     Path suggestedName;
 
+    /** What name a new logbook was asked for with. */
+    @Nullable
+    Path suggestedLogbook;
+
     /** Whether this computer has a program for the files written. */
     boolean hasViewer = true;
 
@@ -100,6 +105,11 @@ final class StartedWindow implements AutoCloseable {
     }
 
     StartedWindow(Path folder, Look look, Texts texts) {
+        this(folder, look, texts, false);
+    }
+
+    /** @param sample whether it is told to be the sample's working copy */
+    StartedWindow(Path folder, Look look, Texts texts, boolean sample) {
         this.texts = texts;
         this.books = new SampleBooks(folder);
         this.logbook = books.open();
@@ -136,7 +146,7 @@ final class StartedWindow implements AutoCloseable {
                         files(folder.resolve("data"), clock).copies(),
                         new CopyElsewhere(logbook.logbook(), settings, clock),
                         files(folder.resolve("data"), clock).keptAside(),
-                        false,
+                        sample,
                         clock),
                 new StartContext.Here(ZoneId.of("Europe/London"), "EUR", "Ada", folder, this::opens));
         start = new Start(
@@ -157,6 +167,17 @@ final class StartedWindow implements AutoCloseable {
 
     void settle() {
         tasks.awaitIdle();
+    }
+
+    /** What says in the strip what was met with a logbook. */
+    Warnings warnings() {
+        return new Warnings(
+                texts,
+                new Problems(texts, new Measures(texts, Units.METRIC)),
+                desk,
+                start.copies(),
+                start::showFound,
+                logbook.logbook());
     }
 
     void perform(String key) {
@@ -227,6 +248,7 @@ final class StartedWindow implements AutoCloseable {
 
         @Override
         public Optional<Path> newLogbook(Path suggested) {
+            suggestedLogbook = suggested;
             return Optional.ofNullable(answer);
         }
 
