@@ -142,7 +142,6 @@ public final class KeepingPages {
 
     /** Says which records of a damaged logbook are hit. */
     public void showHit(Path damaged) {
-        context.window().say(texts.get("keeping.hit.looking"));
         tasks.apart(
                 texts.get("keeping.hit.looking"),
                 () -> context.copies().look(damaged),
@@ -151,9 +150,7 @@ public final class KeepingPages {
                                 texts.get("keeping.hit"),
                                 "help.report",
                                 new HitWords(texts, new RecordWords(texts)).of(look),
-                                List.of(
-                                        button("keeping.notice.salvage", () -> salvage(damaged)),
-                                        Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss)))),
+                                List.of(Styles.as(Styles.MAIN, button("keeping.close", context.tell()::dismiss)))),
                 context.tell()::failed);
     }
 
