@@ -7,9 +7,9 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import witnessmark.domain.history.Damage;
 import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.Logbook;
-import witnessmark.logbook.port.LogbookCopies.Damage;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
@@ -81,8 +81,8 @@ final class Verify implements Callable<Integer> {
 
     private static boolean isDamaged(List<Problem> found) {
         return found.stream()
-                .anyMatch(problem -> problem.kind() == ProblemKind.LOGBOOK_DAMAGED
-                        || problem.kind() == ProblemKind.LOGBOOK_ALTERED);
+                .anyMatch(problem ->
+                        problem.kind() == ProblemKind.LOGBOOK_DAMAGED || problem.kind() == ProblemKind.LOGBOOK_ALTERED);
     }
 
     /** A file that is damaged is looked through for which records are hit. */

@@ -27,8 +27,7 @@ final class JournalAside implements KeptAside {
 
     @Override
     public List<Aside> waiting(Logbook logbook) {
-        List<EmergencyJournal.Kept> waiting =
-                journal.waiting(logbook.path(), logbook.identity(), logbook.facts());
+        List<EmergencyJournal.Kept> waiting = journal.waiting(logbook.path(), logbook.identity(), logbook.facts());
         List<Entry<?>> entries = waiting.stream()
                 .flatMap(kept -> entry(kept).stream())
                 .<Entry<?>>map(entry -> entry)

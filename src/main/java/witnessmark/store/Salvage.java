@@ -12,13 +12,13 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Facts;
+import witnessmark.domain.history.Damage;
+import witnessmark.domain.history.Damage.Hit;
+import witnessmark.domain.history.Damage.Left;
 import witnessmark.domain.image.RecordTypes;
 import witnessmark.logbook.port.Change;
 import witnessmark.logbook.port.Kept;
 import witnessmark.logbook.port.Logbook;
-import witnessmark.logbook.port.LogbookCopies.Damage;
-import witnessmark.logbook.port.LogbookCopies.Hit;
-import witnessmark.logbook.port.LogbookCopies.Left;
 import witnessmark.logbook.port.LogbookCopies.SalvageWords;
 import witnessmark.logbook.port.LogbookCopies.Salvaged;
 import witnessmark.logbook.port.LogbookFiles;
@@ -140,8 +140,8 @@ final class Salvage {
         Names names = new Names(facts.with(left));
         List<Problem> problems = new ArrayList<>();
         wreck.lost()
-                .forEach((record, lost) -> problems.add(Problem.of(
-                        ProblemKind.NOT_SALVAGED, lost.table(), names.ofRemains(record, lost.image()))));
+                .forEach((record, lost) -> problems.add(
+                        Problem.of(ProblemKind.NOT_SALVAGED, lost.table(), names.ofRemains(record, lost.image()))));
         left.forEach(entry -> problems.add(problem(ProblemKind.NOT_SALVAGED, entry, names)));
         List<Entry<?>> doubtful = wreck.entries().stream()
                 .filter(entry -> wreck.doubtful().contains(entry.id().value()) && !left.contains(entry))

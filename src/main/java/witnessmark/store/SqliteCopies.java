@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.domain.Facts;
+import witnessmark.domain.history.Damage;
 import witnessmark.logbook.port.LogbookCopies;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;

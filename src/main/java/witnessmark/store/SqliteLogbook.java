@@ -71,7 +71,8 @@ final class SqliteLogbook implements Logbook {
         this.leftOpen = leftOpen;
         this.id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
-        this.drafts = new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), path, home.canonical), home.canonical);
+        this.drafts =
+                new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), path, home.canonical), home.canonical);
         this.photos = new PhotoFolder(
                 PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER), readOnly != null);
         this.secondPlace = new CopiesElsewhere(

@@ -3,9 +3,9 @@ package witnessmark.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import witnessmark.domain.history.Damage;
+import witnessmark.domain.history.Damage.Hit;
 import witnessmark.domain.image.RecordTypes;
-import witnessmark.logbook.port.LogbookCopies.Damage;
-import witnessmark.logbook.port.LogbookCopies.Hit;
 import witnessmark.outcome.Outcome;
 
 /** Which records of a damaged logbook are hit, one sentence each. */
@@ -28,7 +28,8 @@ public final class HitWords {
         }
         Damage damage = look.orThrow();
         List<String> sentences = new ArrayList<>();
-        sentences.add(texts.get("keeping.hit.whole", damage.whole(), damage.hits().size()));
+        sentences.add(
+                texts.get("keeping.hit.whole", damage.whole(), damage.hits().size()));
         damage.hits().stream().limit(MOST).map(this::hit).forEach(sentences::add);
         if (damage.hits().size() > MOST) {
             sentences.add(texts.get("keeping.hit.more", damage.hits().size() - MOST));

@@ -108,7 +108,8 @@ class KeptAsideTest {
         TestLogbooks.write(logbook, new Entry<>(car.id(), new Car("7c", ""), car.standing(), null, 2))
                 .orThrow();
 
-        Outcome<Integer> entered = new EnterKeptAside(new Desk(logbook, new ClockDay(InstantSource.system(), logbook), "CC"))
+        Outcome<Integer> entered = new EnterKeptAside(
+                        new Desk(logbook, new ClockDay(InstantSource.system(), logbook), "CC"))
                 .enter(waiting, Aside::why);
         assertThat(entered.orThrow()).as("the other went in").isEqualTo(1);
         assertThat(entered.problems()).extracting(Problem::kind).containsExactly(ProblemKind.CHANGED_MEANWHILE);

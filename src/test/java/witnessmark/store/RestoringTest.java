@@ -134,7 +134,9 @@ class RestoringTest {
         assertThat(restored.lacks()).as("car 8").isNotNull().returns(1L, Lacks::changes);
 
         Restored back = copies.replace(restored.before(), logbooks.file()).orThrow();
-        assertThat(back.lacks()).as("what came back holds all of what stood there").isNull();
+        assertThat(back.lacks())
+                .as("what came back holds all of what stood there")
+                .isNull();
         try (Logbook again = logbooks.open()) {
             assertThat(again.facts().of(Car.class).all()).hasSize(2);
         }

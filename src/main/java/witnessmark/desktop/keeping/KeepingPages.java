@@ -250,8 +250,7 @@ public final class KeepingPages {
                 texts,
                 words,
                 context.clock(),
-                new SecondPlacePage.Ways(
-                        context.tell()::dismiss, this::stop, this::choosePlace, () -> inView = null));
+                new SecondPlacePage.Ways(context.tell()::dismiss, this::stop, this::choosePlace, () -> inView = null));
         page.show(look);
         context.tell().show(page);
         inView = page;

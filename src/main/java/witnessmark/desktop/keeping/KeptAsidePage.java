@@ -112,7 +112,8 @@ final class KeptAsidePage implements Aside {
         Sheet sheet = new Sheet("fill, hidemode 3", "[0::,grow,fill]", "");
         sheet.add(Lettering.cutLine(heading(), Styles.SECTION), "wmin 0, wrap");
         sheet.add(
-                Lettering.paragraph(texts.get("keeping.aside.about", context.aside().file()), Styles.FIELD_LABEL),
+                Lettering.paragraph(
+                        texts.get("keeping.aside.about", context.aside().file()), Styles.FIELD_LABEL),
                 "growx, wmin 0, wrap 4");
         sheet.add(said, "growx, wmin 0, wrap 4");
         sheet.add(table, "grow, pushy, hmin 160, wrap");
@@ -170,13 +171,17 @@ final class KeptAsidePage implements Aside {
     private String because(KeptAside.Aside aside) {
         Moment at = Moment.of(aside.at(), context.zone());
         return texts.get(
-                "keeping.aside.because", aside.why(), aside.who(), context.measures().fullMoment(at));
+                "keeping.aside.because",
+                aside.why(),
+                aside.who(),
+                context.measures().fullMoment(at));
     }
 
     private void entered(Entered entered) {
         context.window().changed();
         if (entered.outcome().didWork()) {
-            context.window().say(texts.get("keeping.aside.entered", entered.outcome().orThrow()));
+            context.window()
+                    .say(texts.get("keeping.aside.entered", entered.outcome().orThrow()));
         }
         if (entered.left().isEmpty()) {
             leave();
@@ -194,11 +199,17 @@ final class KeptAsidePage implements Aside {
                         () -> context.aside().putAside(wanted),
                         noted -> {
                             if (noted) {
-                                context.window().say(texts.get("keeping.aside.done", context.aside().file()));
+                                context.window()
+                                        .say(texts.get(
+                                                "keeping.aside.done",
+                                                context.aside().file()));
                                 leave();
                             } else {
                                 LOG.warn("what was put aside could not be noted");
-                                context.window().say(texts.get("keeping.aside.notNoted", context.aside().file()));
+                                context.window()
+                                        .say(texts.get(
+                                                "keeping.aside.notNoted",
+                                                context.aside().file()));
                             }
                         },
                         context.tell()::failed);

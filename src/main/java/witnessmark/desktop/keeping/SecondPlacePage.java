@@ -99,8 +99,7 @@ final class SecondPlacePage implements Aside {
         sheet.add(line, "growx, wmin 0, wrap 4");
         sheet.add(sentence, "growx, wmin 0, wrap 4");
         sheet.add(
-                Lettering.paragraph(texts.get("keeping.elsewhere.about"), Styles.FIELD_LABEL),
-                "growx, wmin 0, wrap 4");
+                Lettering.paragraph(texts.get("keeping.elsewhere.about"), Styles.FIELD_LABEL), "growx, wmin 0, wrap 4");
         JPanel foot = new JPanel(new FormLayout("insets 0, gap 8, alignx right, hidemode 3"));
         foot.setOpaque(false);
         List.of(stop, change, close, choose).forEach(foot::add);

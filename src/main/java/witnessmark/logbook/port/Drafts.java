@@ -19,7 +19,10 @@ public interface Drafts {
      * @param typedIn the other file of this logbook in which it was typed, by its name: a copy that takes none itself; null
      *     when it was typed in this one
      */
-    record Draft(Map<String, String> fields, Instant keptAt, @Nullable String typedIn) {
+    record Draft(
+            Map<String, String> fields,
+            Instant keptAt,
+            @Nullable String typedIn) {
         public Draft {
             fields = Map.copyOf(fields);
         }

@@ -85,7 +85,8 @@ final class Outings {
     /** An event is one, and so are the runs of a day that belong to none. */
     private static boolean isOneOuting(Run run, Run last) {
         return Objects.equals(run.event(), last.event())
-                && (last.event() != null || run.start().day().equals(last.start().day()));
+                && (last.event() != null
+                        || run.start().day().equals(last.start().day()));
     }
 
     private LifeMoved moved(Id<Engine> engine, List<Entry<Run>> runs, @Nullable Id<Event> event) {

@@ -92,11 +92,11 @@ class KeepingPagesTest {
     /** On a new laptop nothing is there but the sample: what comes back goes by its own name, among the documents. */
     @Test
     void from_the_sample_the_teams_own_logbook_comes_back_by_its_name() throws IOException {
-        try (StartedWindow window =
-                new StartedWindow(folder, Looks.light(), Texts.in(Locale.UK), true)) {
+        try (StartedWindow window = new StartedWindow(folder, Looks.light(), Texts.in(Locale.UK), true)) {
             Path stick = Files.createDirectories(folder.resolve("stick"));
             Path copy;
-            try (Logbook ours = files().create(folder.resolve("team 2026.witness")).orThrow()) {
+            try (Logbook ours =
+                    files().create(folder.resolve("team 2026.witness")).orThrow()) {
                 copy = ours.backUp().orThrow();
             }
             Files.copy(copy, stick.resolve(copy.getFileName()));
@@ -288,7 +288,8 @@ class KeepingPagesTest {
             show(window, "aside");
             assertThat(window.said()).contains("1 entry waits", "emergency-journal.jsonl");
             window.press("Enter them");
-            assertThat(window.logbook.view().facts().of(Person.class).named("Late")).isPresent();
+            assertThat(window.logbook.view().facts().of(Person.class).named("Late"))
+                    .isPresent();
             assertThat(window.said()).contains("1 entry is in the logbook now").doesNotContain("1 entry waits");
         }
     }
@@ -298,7 +299,8 @@ class KeepingPagesTest {
         try (StartedWindow window = new StartedWindow(folder, Looks.light())) {
             show(window, "aside");
             window.press("Put them aside");
-            assertThat(window.logbook.view().facts().of(Person.class).named("Late")).isEmpty();
+            assertThat(window.logbook.view().facts().of(Person.class).named("Late"))
+                    .isEmpty();
             window.start.copies().keptAside();
             window.settle();
             assertThat(window.said()).contains("Nothing waits any more");
@@ -328,10 +330,7 @@ class KeepingPagesTest {
             }
             case "found" ->
                 window.start.showFound(List.of(
-                        Problem.of(
-                                ProblemKind.RECORD_NOT_AS_WRITTEN,
-                                "run",
-                                "Race 1, K05, 2026-05-03 14:00"),
+                        Problem.of(ProblemKind.RECORD_NOT_AS_WRITTEN, "run", "Race 1, K05, 2026-05-03 14:00"),
                         Problem.of(ProblemKind.CHAIN_BROKEN, 7, "test-device")));
             default -> {
                 Path damaged =
