@@ -26,19 +26,28 @@ public final class KeptWriter implements SampleSink {
     private final List<List<List<Block>>> index = new ArrayList<>();
     private List<ColumnForm> columns = List.of();
     private Filling[] fillings = new Filling[0];
+    /** Times of the channels that have a figure in every row, or a hole; they fill at once. */
+    private final long[] rows = new long[Block.SAMPLES];
+
+    private int rowCount;
+    /** These times as bytes, for all but the first of those channels. */
+    private final Numbers rowTimes = new Numbers();
+
+    private boolean rowTimesCoded;
     private long position;
 
     /** Samples of one channel that are not written yet. */
     private static final class Filling {
-        private final long[] micros = new long[Block.SAMPLES];
+        private final long[] micros;
         private final double[] values = new double[Block.SAMPLES];
         /** Whether rows without a figure of it are holes; else it is logged more slowly than others. */
         private final boolean everyRow;
 
         private int count;
 
-        Filling(boolean everyRow) {
+        Filling(boolean everyRow, long[] micros) {
             this.everyRow = everyRow;
+            this.micros = micros;
         }
     }
 
@@ -52,8 +61,8 @@ public final class KeptWriter implements SampleSink {
         columns = layout.columns();
         fillings = new Filling[columns.size()];
         for (int i = 0; i < fillings.length; i++) {
-            fillings[i] =
-                    new Filling(layout.steps().get(i) > 0 && layout.steps().get(i) < layout.step() * 3 / 2);
+            boolean everyRow = layout.steps().get(i) > 0 && layout.steps().get(i) < layout.step() * 3 / 2;
+            fillings[i] = new Filling(everyRow, everyRow ? rows : new long[Block.SAMPLES]);
         }
         write(Frame.MAGIC, Frame.MAGIC.length);
         openPart();
@@ -69,17 +78,29 @@ public final class KeptWriter implements SampleSink {
 
     @Override
     public void sample(long micros, double[] values) {
+        rows[rowCount++] = micros;
         for (int i = 0; i < fillings.length; i++) {
             Filling filling = fillings[i];
             double value = values[i];
-            if (filling.everyRow || !Double.isNaN(value)) {
-                filling.micros[filling.count] = micros;
-                filling.values[filling.count++] = value;
-                if (filling.count == Block.SAMPLES) {
-                    flush(i);
+            if (!filling.everyRow) {
+                if (Double.isNaN(value)) {
+                    continue;
                 }
+                filling.micros[filling.count] = micros;
+            }
+            filling.values[filling.count++] = value;
+            if (filling.count == Block.SAMPLES) {
+                flush(i);
             }
         }
+        if (rowCount == Block.SAMPLES) {
+            nextRows();
+        }
+    }
+
+    private void nextRows() {
+        rowCount = 0;
+        rowTimesCoded = false;
     }
 
     private void flush(int column) {
@@ -88,7 +109,7 @@ public final class KeptWriter implements SampleSink {
             return;
         }
         numbers.clear();
-        coding.times(filling.micros, filling.count, numbers);
+        times(filling);
         coding.figures(filling.values, filling.count, numbers);
         long at = position;
         int checksum = plain();
@@ -111,6 +132,19 @@ public final class KeptWriter implements SampleSink {
                         (int) (position - envelopeAt),
                         envelopeChecksum));
         filling.count = 0;
+    }
+
+    private void times(Filling filling) {
+        if (!filling.everyRow) {
+            coding.times(filling.micros, filling.count, numbers);
+            return;
+        }
+        if (!rowTimesCoded) {
+            rowTimes.clear();
+            coding.times(rows, rowCount, rowTimes);
+            rowTimesCoded = true;
+        }
+        numbers.add(rowTimes);
     }
 
     /** Writes time, least and most of each bucket; answers those of the whole. */
@@ -153,6 +187,7 @@ public final class KeptWriter implements SampleSink {
         for (int i = 0; i < fillings.length; i++) {
             flush(i);
         }
+        nextRows();
     }
 
     @Override

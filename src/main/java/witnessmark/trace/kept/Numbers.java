@@ -37,6 +37,15 @@ final class Numbers {
         bytes[length++] = one;
     }
 
+    /** Those that were written elsewhere. */
+    void add(Numbers others) {
+        if (length + others.length > bytes.length) {
+            bytes = Arrays.copyOf(bytes, Math.max(length + others.length, 2 * length));
+        }
+        System.arraycopy(others.bytes, 0, bytes, length, others.length);
+        length += others.length;
+    }
+
     /** Seven bits a byte, the lowest first. */
     void unsigned(long value) {
         long rest = value;

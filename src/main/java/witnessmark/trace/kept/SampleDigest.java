@@ -3,10 +3,10 @@ package witnessmark.trace.kept;
 import java.nio.ByteBuffer;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HexFormat;
-import java.util.List;
+import java.util.stream.IntStream;
+import witnessmark.domain.ChannelKind;
 import witnessmark.trace.Layout;
 import witnessmark.trace.SampleSink;
 
@@ -15,9 +15,12 @@ import witnessmark.trace.SampleSink;
  * The same samples in another file, renamed, in another order of columns or with other decimal marks, have the same.
  */
 public final class SampleDigest implements SampleSink {
+    /** Rows that are digested together. */
+    private static final int AT_ONCE = 128;
+
     private final MessageDigest sha;
-    private final List<Integer> columns = new ArrayList<>();
-    private ByteBuffer row = ByteBuffer.allocate(0);
+    private int[] columns = {};
+    private ByteBuffer rows = ByteBuffer.allocate(0);
     private String text = "";
 
     public SampleDigest() {
@@ -30,33 +33,44 @@ public final class SampleDigest implements SampleSink {
 
     @Override
     public void begin(Layout layout) {
-        for (int i = 0; i < layout.columns().size(); i++) {
-            if (!layout.columns().get(i).kind().oftenMany()) {
-                columns.add(i);
-            }
-        }
-        columns.sort(Comparator.comparing(
-                column -> layout.columns().get(column).kind().code()));
-        row = ByteBuffer.allocate(8 + 8 * columns.size());
+        columns = IntStream.range(0, layout.columns().size())
+                .filter(column -> !kind(layout, column).oftenMany())
+                .boxed()
+                .sorted(Comparator.comparing(column -> kind(layout, column).code()))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        rows = ByteBuffer.allocate(AT_ONCE * (8 + 8 * columns.length));
+    }
+
+    private static ChannelKind kind(Layout layout, int column) {
+        return layout.columns().get(column).kind();
     }
 
     @Override
     public void sample(long micros, double[] values) {
-        row.clear();
-        row.putLong(micros);
+        rows.putLong(micros);
         for (int column : columns) {
-            row.putDouble(values[column] == 0 ? 0.0 : values[column]);
+            rows.putDouble(values[column] + 0.0); // a zero without its sign
         }
-        sha.update(row.array());
+        if (!rows.hasRemaining()) {
+            update();
+        }
+    }
+
+    private void update() {
+        sha.update(rows.flip());
+        rows.clear();
     }
 
     @Override
     public void part() {
+        update();
         sha.update((byte) 1);
     }
 
     @Override
     public void end() {
+        update();
         text = HexFormat.of().formatHex(sha.digest());
     }
 

@@ -31,12 +31,12 @@ final class Latest {
     }
 
     /**
-     * Takes the channel's figure of a row.
+     * Takes the channel's figure of a row. To be asked only where the trace has the channel.
      *
      * @return whether there is one that no sound sensor says
      */
     boolean take(long micros, double[] values) {
-        figure = column < 0 ? Double.NaN : values[column];
+        figure = values[column];
         fresh = !Double.isNaN(figure);
         usable = kind.possible(figure);
         if (usable) {

@@ -30,6 +30,9 @@ final class Part {
 
     private final Layout layout;
     private final List<Latest> channels = new ArrayList<>();
+    /** Those of them that the trace has, which alone say anything. */
+    private final Latest[] there;
+
     private final Latest engine;
     private final Latest throttle;
     private final Latest gear;
@@ -82,6 +85,7 @@ final class Part {
                 channel(kind);
             }
         }
+        this.there = channels.stream().filter(Latest::there).toArray(Latest[]::new);
         // At rest speed, throttle and pressures are nothing too, but never a temperature or the battery.
         this.neverNothing = waterHeat.there() || oilHeat.there() || layout.column(ChannelKind.BATTERY) >= 0;
         this.limited = settings.has(TraceSetting.OVER_REV_ABOVE);
@@ -124,7 +128,7 @@ final class Part {
             }
             return;
         }
-        for (Latest channel : channels) {
+        for (Latest channel : there) {
             if (channel.take(micros, values) && channel != engine) {
                 defects.sample(DefectKind.SPIKE, channel.heading(), number, micros, rows);
             }
