@@ -79,6 +79,28 @@ class TraceIntoTest {
     }
 
     @Test
+    void of_a_packed_file_cut_short_what_there_is_comes_in_and_it_is_told() throws IOException {
+        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+        try (java.util.zip.GZIPOutputStream out = new java.util.zip.GZIPOutputStream(bytes)) {
+            out.write(LoggerFiles.mechanicalOverRev().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        Path cut = Files.write(
+                folder.resolve("2026-05-03_41_race1.csv.gz"),
+                java.util.Arrays.copyOf(bytes.toByteArray(), bytes.size() / 2));
+        Shell.Ran ran = shell.run("trace", cut.toString(), "--logbook", book, "--json");
+        JsonNode answer = new ObjectMapper().readTree(ran.out());
+        assertThat(ran.code()).as("worked except for what is told").isEqualTo(3);
+        assertThat(answer.get("worked").asBoolean()).isTrue();
+        assertThat(answer.get("found")).hasSize(1);
+        assertThat(answer.get("found").get(0).get("kind").asText()).isEqualTo("TRACE_CUT_SHORT");
+        assertThat(answer.get("taken"))
+                .extracting(JsonNode::asText)
+                .as("the run says more of all the others")
+                .containsExactly("start");
+        assertThat(shell.run("verify", book).code()).isZero();
+    }
+
+    @Test
     void a_run_that_is_not_sure_is_asked_and_one_that_is_not_there_refused() throws IOException {
         String odd = file("session.csv", LoggerFiles.spike().replace("# Car,57\n", "")); // two cars were out then
         Shell.Ran asked = shell.run("trace", odd, "--logbook", book);

@@ -57,6 +57,55 @@ class TraceTest {
     }
 
     @Test
+    void a_packed_file_cut_short_is_told_with_its_place_and_read_as_far_as_it_goes() throws IOException {
+        Path cut = packed(bytes -> java.util.Arrays.copyOf(bytes, bytes.length / 2));
+        Shell.Ran ran = shell.run("trace", cut.toString());
+        assertThat(ran.code()).as("worked except for what is told").isEqualTo(3);
+        assertThat(ran.err())
+                .containsPattern(
+                        "The file ends too early: 16.\\d{3} rows of it could be read, which last 13 min \\d\\d s\\.")
+                .contains("What came after is missing.");
+        assertThat(ran.out()).containsPattern("  file ends too early: 1 \\(first at 13:\\d\\d\\.\\d\\)");
+
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("trace", cut.toString(), "--json").out());
+        assertThat(answer.get("worked").asBoolean()).isTrue();
+        assertThat(answer.get("found").get(0).get("kind").asText()).isEqualTo("TRACE_CUT_SHORT");
+        assertThat(answer.get("found").get(0).get("stops").asBoolean()).isFalse();
+        assertThat(answer.get("defects").get("cut off").asInt()).isEqualTo(1);
+        JsonNode where = null;
+        for (JsonNode each : answer.get("located")) {
+            where = each.get("kind").asText().equals("cut off") ? each : where;
+        }
+        assertThat(where.get("from").asDouble())
+                .isEqualTo(answer.get("parts").get(0).get("lasted").asDouble());
+    }
+
+    @Test
+    void a_packed_file_that_does_not_fit_its_checksum_is_told() throws IOException {
+        Path spoilt = packed(bytes -> {
+            bytes[bytes.length - 8] ^= 1;
+            return bytes;
+        });
+        Shell.Ran ran = shell.run("trace", spoilt.toString());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("The checksum in the file does not fit what was unpacked");
+        assertThat(ran.out()).containsPattern("(?m)^  wrong checksum: 1 *$");
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("trace", spoilt.toString(), "--json").out());
+        assertThat(answer.get("found").get(0).get("kind").asText()).isEqualTo("TRACE_SUSPECT");
+        assertThat(answer.get("defects").get("wrong checksum").asInt()).isEqualTo(1);
+    }
+
+    private Path packed(java.util.function.UnaryOperator<byte[]> spoil) throws IOException {
+        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
+        try (OutputStream out = new GZIPOutputStream(bytes)) {
+            out.write(LoggerFiles.falseDips().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        }
+        return Files.write(folder.resolve("run3.csv.gz"), spoil.apply(bytes.toByteArray()));
+    }
+
+    @Test
     void what_is_asked_is_answered_by_options() throws IOException {
         String text = "n1;Gas\n" + "6000;50\n".repeat(101);
         String odd = file("odd.csv", text);
