@@ -202,6 +202,33 @@ class CutShortTest {
     }
 
     @Test
+    void whatever_is_spoilt_it_is_refused_or_told_or_the_text_is_right() throws IOException {
+        SplittableRandom random = new SplittableRandom(31);
+        List<byte[]> whole = List.of(
+                PackedTest.gzip(TEXT), PackedTest.zip("a.csv", TEXT), known("a.csv", TEXT), stored("a.csv", TEXT));
+        int[] told = new int[4];
+        for (int i = 0; i < 6000; i++) {
+            byte[] spoilt = whole.get(i % whole.size()).clone();
+            for (int flips = random.nextInt(3); flips >= 0; flips--) {
+                spoilt[FIRST + random.nextInt(spoilt.length - FIRST)] ^= (byte) (1 << random.nextInt(8));
+            }
+            int cut = random.nextInt(3) == 0 ? FIRST + random.nextInt(spoilt.length - FIRST) : spoilt.length;
+            try {
+                Came came = came(Arrays.copyOf(spoilt, cut), null);
+                told[came.cut() ? 1 : came.suspect() ? 2 : 3]++;
+                if (!came.cut() && !came.suspect()) {
+                    assertThat(came.text()).as("%d", i).isEqualTo(TEXT);
+                }
+            } catch (PackedProblem e) {
+                told[0]++;
+            }
+        }
+        assertThat(Arrays.stream(told).min().orElseThrow())
+                .as("refused, cut, suspect, whole")
+                .isGreaterThan(5);
+    }
+
+    @Test
     void limits_hold_before_the_cut() throws IOException {
         byte[] dense = PackedTest.gzip(new byte[40 << 20]);
         assertThat(refused(Arrays.copyOf(dense, dense.length - 20), null)).isEqualTo(ProblemKind.PACKED_TOO_DENSE);
