@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import witnessmark.logbook.Desk;
 import witnessmark.sample.SampleBooks;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 
 /** A trace brought into a logbook from the command line. The files of the invented season. */
 class TraceIntoTest {
@@ -80,13 +81,9 @@ class TraceIntoTest {
 
     @Test
     void of_a_packed_file_cut_short_what_there_is_comes_in_and_it_is_told() throws IOException {
-        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-        try (java.util.zip.GZIPOutputStream out = new java.util.zip.GZIPOutputStream(bytes)) {
-            out.write(LoggerFiles.mechanicalOverRev().getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        }
+        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
         Path cut = Files.write(
-                folder.resolve("2026-05-03_41_race1.csv.gz"),
-                java.util.Arrays.copyOf(bytes.toByteArray(), bytes.size() / 2));
+                folder.resolve("2026-05-03_41_race1.csv.gz"), java.util.Arrays.copyOf(bytes, bytes.length / 2));
         Shell.Ran ran = shell.run("trace", cut.toString(), "--logbook", book, "--json");
         JsonNode answer = new ObjectMapper().readTree(ran.out());
         assertThat(ran.code()).as("worked except for what is told").isEqualTo(3);

@@ -5,14 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 
 /** A logger's file reduced from the command line, with no logbook. */
 class TraceTest {
@@ -42,10 +41,7 @@ class TraceTest {
 
     @Test
     void packed_files_say_the_same_and_json_has_a_version() throws IOException {
-        Path packed = folder.resolve("run3.csv.gz");
-        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
-            out.write(LoggerFiles.falseDips().getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        }
+        Path packed = packed(bytes -> bytes);
         JsonNode answer = new ObjectMapper()
                 .readTree(shell.run("trace", packed.toString(), "--json").out());
         assertThat(answer.get("version").asInt()).isEqualTo(1);
@@ -98,11 +94,7 @@ class TraceTest {
     }
 
     private Path packed(java.util.function.UnaryOperator<byte[]> spoil) throws IOException {
-        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-        try (OutputStream out = new GZIPOutputStream(bytes)) {
-            out.write(LoggerFiles.falseDips().getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        }
-        return Files.write(folder.resolve("run3.csv.gz"), spoil.apply(bytes.toByteArray()));
+        return Files.write(folder.resolve("run3.csv.gz"), spoil.apply(Packs.gzip(LoggerFiles.falseDips())));
     }
 
     @Test

@@ -54,7 +54,7 @@ class CutShortTest {
 
     @Test
     void of_a_gzip_cut_anywhere_all_that_can_be_unpacked_is_read_and_the_cut_is_told() throws Exception {
-        byte[] whole = PackedTest.gzip(TEXT);
+        byte[] whole = Packs.gzip(TEXT);
         for (int length = 2; length < whole.length; length++) {
             byte[] cut = Arrays.copyOf(whole, length);
             byte[] out = inflated(cut, GZIP_HEAD);
@@ -73,7 +73,7 @@ class CutShortTest {
     @Test
     void of_a_zip_cut_anywhere_all_that_can_be_unpacked_is_read_and_the_cut_is_told() throws Exception {
         String name = "p1.csv";
-        byte[] whole = PackedTest.zip(name, TEXT);
+        byte[] whole = Packs.zip(name, TEXT);
         int list = indexOf(whole, new byte[] {'P', 'K', 1, 2});
         for (int length = ZIP_HEAD + name.length(); length < whole.length; length++) {
             byte[] cut = Arrays.copyOf(whole, length);
@@ -102,7 +102,7 @@ class CutShortTest {
     @ParameterizedTest
     @ValueSource(ints = {8, 7, 6, 5, 4, 3, 2, 1})
     void a_gzip_that_does_not_fit_its_checksum_or_its_length_is_read_whole_and_suspect(int fromEnd) throws IOException {
-        byte[] spoilt = PackedTest.gzip(TEXT);
+        byte[] spoilt = Packs.gzip(TEXT);
         spoilt[spoilt.length - fromEnd] ^= 4;
         Came came = came(spoilt, null);
         assertThat(came.text()).isEqualTo(TEXT);
@@ -112,7 +112,7 @@ class CutShortTest {
 
     @Test
     void a_file_in_a_zip_that_does_not_fit_its_checksum_is_read_whole_and_suspect() throws IOException {
-        byte[] after = PackedTest.zip("p1.csv", TEXT); // its checksum stands after it
+        byte[] after = Packs.zip("p1.csv", TEXT); // its checksum stands after it
         after[indexOf(after, new byte[] {'P', 'K', 7, 8}) + 5] ^= 1;
         byte[] before = known("p1.csv", TEXT);
         before[15] ^= 1;
@@ -126,20 +126,20 @@ class CutShortTest {
     /** A wrong checksum with text behind it that nobody read is no matter of the end. */
     @Test
     void what_does_not_fit_its_checksum_in_the_midst_is_refused() throws IOException {
-        byte[] first = PackedTest.gzip(Arrays.copyOf(TEXT, 5000));
-        byte[] second = PackedTest.gzip(Arrays.copyOfRange(TEXT, 5000, TEXT.length));
+        byte[] first = Packs.gzip(Arrays.copyOf(TEXT, 5000));
+        byte[] second = Packs.gzip(Arrays.copyOfRange(TEXT, 5000, TEXT.length));
         byte[] wrongFirst = first.clone();
         wrongFirst[first.length - GZIP_CHECK] ^= 1;
         assertThat(refused(joined(wrongFirst, second), null)).isEqualTo(ProblemKind.PACKED_DAMAGED);
         second[second.length - GZIP_CHECK] ^= 1;
         assertThat(came(joined(first, second), null).suspect()).isTrue();
 
-        byte[] zip = PackedTest.zip("a.csv", TEXT, "b.csv", TEXT);
+        byte[] zip = Packs.zip("a.csv", TEXT, "b.csv", TEXT);
         zip[indexOf(zip, new byte[] {'P', 'K', 7, 8}) + 5] ^= 1;
         assertThat(refused(zip, null)).isEqualTo(ProblemKind.PACKED_DAMAGED);
         assertThat(came(zip, "a.csv").suspect()).as("the one that was named").isTrue();
         assertThat(refused(zip, "b.csv")).as("not read past it").isEqualTo(ProblemKind.PACKED_DAMAGED);
-        byte[] midst = PackedTest.gzip(TEXT);
+        byte[] midst = Packs.gzip(TEXT);
         Arrays.fill(midst, midst.length / 2, midst.length / 2 + 40, (byte) 0xFF);
         assertThat(refused(midst, null)).isEqualTo(ProblemKind.PACKED_DAMAGED);
     }
@@ -147,7 +147,7 @@ class CutShortTest {
     /** As strict as of whole archives: what is known to be one of several is asked about. */
     @Test
     void of_several_files_one_is_named_also_where_the_archive_is_cut() throws IOException {
-        byte[] zip = PackedTest.zip("a.csv", TEXT, "b.csv", TEXT, "c.csv", TEXT);
+        byte[] zip = Packs.zip("a.csv", TEXT, "b.csv", TEXT, "c.csv", TEXT);
         int second = indexOf(zip, "b.csv".getBytes(StandardCharsets.UTF_8));
         int third = indexOf(zip, "c.csv".getBytes(StandardCharsets.UTF_8));
         for (int length : new int[] {second + 5, second + 200, third - ZIP_HEAD, third + 1, third + 300}) {
@@ -172,8 +172,8 @@ class CutShortTest {
     @Test
     void a_file_whose_end_was_never_written_is_one_that_is_cut_there() throws Exception {
         SplittableRandom random = new SplittableRandom(8);
-        byte[] gzip = PackedTest.gzip(TEXT);
-        byte[] zip = PackedTest.zip("p1.csv", TEXT);
+        byte[] gzip = Packs.gzip(TEXT);
+        byte[] zip = Packs.zip("p1.csv", TEXT);
         for (int i = 0; i < 400; i++) {
             byte[] blank = (i % 2 == 0 ? gzip : zip).clone();
             byte with = (byte) (i % 4 < 2 ? 0 : 0xFF);
@@ -196,7 +196,7 @@ class CutShortTest {
                 .usingRecursiveComparison()
                 .isEqualTo(new Came(TEXT, false, false));
         byte[] same = "6000;50\n".repeat(900_000).getBytes(StandardCharsets.UTF_8); // packs to little but zeros
-        assertThat(came(PackedTest.gzip(same), null).text()).isEqualTo(same);
+        assertThat(came(Packs.gzip(same), null).text()).isEqualTo(same);
         assertThat(came(stored("p.bin", joined(new byte[40_000], TEXT)), null).text())
                 .isEqualTo(joined(new byte[40_000], TEXT));
     }
@@ -204,8 +204,8 @@ class CutShortTest {
     @Test
     void whatever_is_spoilt_it_is_refused_or_told_or_the_text_is_right() throws IOException {
         SplittableRandom random = new SplittableRandom(31);
-        List<byte[]> whole = List.of(
-                PackedTest.gzip(TEXT), PackedTest.zip("a.csv", TEXT), known("a.csv", TEXT), stored("a.csv", TEXT));
+        List<byte[]> whole =
+                List.of(Packs.gzip(TEXT), Packs.zip("a.csv", TEXT), known("a.csv", TEXT), stored("a.csv", TEXT));
         int[] told = new int[4];
         for (int i = 0; i < 6000; i++) {
             byte[] spoilt = whole.get(i % whole.size()).clone();
@@ -230,13 +230,13 @@ class CutShortTest {
 
     @Test
     void limits_hold_before_the_cut() throws IOException {
-        byte[] dense = PackedTest.gzip(new byte[40 << 20]);
+        byte[] dense = Packs.gzip(new byte[40 << 20]);
         assertThat(refused(Arrays.copyOf(dense, dense.length - 20), null)).isEqualTo(ProblemKind.PACKED_TOO_DENSE);
-        byte[] zip = PackedTest.zip("a.csv", new byte[40 << 20]);
+        byte[] zip = Packs.zip("a.csv", new byte[40 << 20]);
         assertThat(refused(Arrays.copyOf(zip, zip.length - 200), null)).isEqualTo(ProblemKind.PACKED_TOO_DENSE);
-        byte[] second = PackedTest.zip("a.csv", TEXT, "b.csv", new byte[40 << 20]);
+        byte[] second = Packs.zip("a.csv", TEXT, "b.csv", new byte[40 << 20]);
         assertThat(refused(Arrays.copyOf(second, second.length - 400), null)).isEqualTo(ProblemKind.PACKED_TOO_DENSE);
-        byte[] gzip = PackedTest.gzip(TEXT);
+        byte[] gzip = Packs.gzip(TEXT);
         UnpackLimits small = new UnpackLimits(10_000, 250, 1 << 20, 1000);
         assertThatThrownBy(() -> new UpToTheCut(Packed.open(
                                 new ByteArrayInputStream(Arrays.copyOf(gzip, gzip.length - 9)), null, small))
@@ -244,7 +244,7 @@ class CutShortTest {
                 .isInstanceOfSatisfying(
                         PackedProblem.class,
                         e -> assertThat(e.problem().kind()).isEqualTo(ProblemKind.PACKED_TOO_LARGE));
-        byte[] within = PackedTest.gzip(PackedTest.gzip(TEXT));
+        byte[] within = Packs.gzip(Packs.gzip(TEXT));
         assertThat(refused(Arrays.copyOf(within, within.length / 2), null)).isEqualTo(ProblemKind.PACKED_WITHIN);
     }
 
@@ -300,7 +300,7 @@ class CutShortTest {
 
     @Test
     void a_trace_that_does_not_fit_its_checksum_is_read_whole_and_told() throws IOException {
-        byte[] spoilt = PackedTest.gzip(TEXT);
+        byte[] spoilt = Packs.gzip(TEXT);
         spoilt[spoilt.length - GZIP_CHECK] ^= 1;
         Outcome<TraceRead> came = read(spoilt);
         assertThat(came.problems()).containsExactly(Problem.of(ProblemKind.TRACE_SUSPECT));

@@ -34,6 +34,7 @@ import witnessmark.domain.Run;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.quantity.Counter;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 import witnessmark.wording.Texts;
 
 /** The page on which a trace is brought in: as text, by rules of layout, to screen readers, in pictures, and at work. */
@@ -382,7 +383,7 @@ class TracePageTest {
     @EnumSource
     void a_packed_file_cut_short_is_shown_as_far_as_it_goes_and_says_so_in_plain_words(Theme theme) throws IOException {
         TraceWindow window = window(theme, 1.0f, Texts.in(Locale.UK));
-        byte[] bytes = packed();
+        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
         openPacked(window, java.util.Arrays.copyOf(bytes, bytes.length / 2));
         String shown = GoldenText.of(window.laidOut(1366, 768));
         Pictures.write("trace_packed_cut_" + theme, window.laidOut(1366, 768));
@@ -406,7 +407,7 @@ class TracePageTest {
     void a_packed_file_that_does_not_fit_its_checksum_says_so_and_leaves_every_tick_to_the_person(Theme theme)
             throws IOException {
         TraceWindow window = window(theme, 1.0f, Texts.in(Locale.UK));
-        byte[] bytes = packed();
+        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
         bytes[bytes.length - 8] ^= 1;
         openPacked(window, bytes);
         String shown = GoldenText.of(window.laidOut(1366, 768));
@@ -422,7 +423,7 @@ class TracePageTest {
     @Test
     void what_was_to_be_known_of_a_file_goes_with_it() throws IOException {
         TraceWindow window = window();
-        byte[] bytes = packed();
+        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
         openPacked(window, java.util.Arrays.copyOf(bytes, bytes.length / 2));
         assertThat(window.page.panel().said()).isNotEmpty();
         window.page.changed();
@@ -432,14 +433,6 @@ class TracePageTest {
                 .isNotEmpty();
         window.open(RACE, LoggerFiles.mechanicalOverRev());
         assertThat(window.page.panel().said()).isEmpty();
-    }
-
-    private static byte[] packed() throws IOException {
-        java.io.ByteArrayOutputStream bytes = new java.io.ByteArrayOutputStream();
-        try (java.util.zip.GZIPOutputStream gzip = new java.util.zip.GZIPOutputStream(bytes)) {
-            gzip.write(LoggerFiles.mechanicalOverRev().getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        }
-        return bytes.toByteArray();
     }
 
     private void openPacked(TraceWindow window, byte[] bytes) throws IOException {

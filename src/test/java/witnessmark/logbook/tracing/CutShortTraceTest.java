@@ -2,8 +2,6 @@ package witnessmark.logbook.tracing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -14,9 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.zip.GZIPOutputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import witnessmark.domain.Entry;
@@ -37,6 +32,7 @@ import witnessmark.sample.FixedToday;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 import witnessmark.trace.result.DefectKind;
 import witnessmark.trace.result.Recognised;
 import witnessmark.wording.Measures;
@@ -66,7 +62,7 @@ class CutShortTraceTest {
     void a_packed_file_cut_anywhere_comes_to_what_the_rows_before_the_cut_come_to() throws Exception {
         SplittableRandom random = new SplittableRandom(18);
         for (int i = 0; i < 12; i++) {
-            byte[] whole = i % 2 == 0 ? gzip(TEXT) : zip(TEXT);
+            byte[] whole = i % 2 == 0 ? Packs.gzip(TEXT) : Packs.zip("p1.csv", TEXT);
             byte[] bytes = Arrays.copyOf(whole, whole.length / 8 + random.nextInt(whole.length * 3 / 4));
             Outcome<BroughtTrace> cut = read(NAME, bytes);
             BroughtTrace trace = cut.orThrow();
@@ -91,8 +87,8 @@ class CutShortTraceTest {
     }
 
     @Test
-    void sums_of_a_run_whose_end_is_missing_are_taken_only_by_whoever_ticks_them() throws IOException {
-        byte[] whole = gzip(TEXT);
+    void sums_of_a_run_whose_end_is_missing_are_taken_only_by_whoever_ticks_them() {
+        byte[] whole = Packs.gzip(TEXT);
         BroughtTrace half = read(NAME, Arrays.copyOf(whole, whole.length / 2)).orThrow();
         Entry<Run> run = bringIn.runs(half, 0).get(0);
         TraceProposal proposal = bringIn.propose(half, 0, run);
@@ -125,8 +121,8 @@ class CutShortTraceTest {
     }
 
     @Test
-    void what_was_seen_before_the_cut_is_taken_where_it_goes_further_than_the_run_says() throws IOException {
-        byte[] whole = gzip(TEXT);
+    void what_was_seen_before_the_cut_is_taken_where_it_goes_further_than_the_run_says() {
+        byte[] whole = Packs.gzip(TEXT);
         BroughtTrace half = read(NAME, Arrays.copyOf(whole, whole.length / 2)).orThrow();
         Entry<Run> run = bringIn.runs(half, 0).get(0);
         Map<TraceField, Object> less = Map.of(
@@ -144,8 +140,8 @@ class CutShortTraceTest {
     }
 
     @Test
-    void of_a_file_that_does_not_fit_its_checksum_nothing_is_taken_unasked() throws IOException {
-        byte[] bytes = gzip(TEXT);
+    void of_a_file_that_does_not_fit_its_checksum_nothing_is_taken_unasked() {
+        byte[] bytes = Packs.gzip(TEXT);
         bytes[bytes.length - 8] ^= 1;
         Outcome<BroughtTrace> read = read(NAME, bytes);
         assertThat(read.problems()).containsExactly(Problem.of(ProblemKind.TRACE_SUSPECT));
@@ -174,22 +170,22 @@ class CutShortTraceTest {
     }
 
     @Test
-    void a_cut_that_leaves_no_row_is_refused_as_before() throws IOException {
-        byte[] head = gzip(TEXT.substring(0, TEXT.indexOf("\n0.00,") + 3));
-        for (byte[] bytes : List.of(Arrays.copyOf(head, head.length - 9), Arrays.copyOf(gzip(TEXT), 80))) {
+    void a_cut_that_leaves_no_row_is_refused_as_before() {
+        byte[] head = Packs.gzip(TEXT.substring(0, TEXT.indexOf("\n0.00,") + 3));
+        for (byte[] bytes : List.of(Arrays.copyOf(head, head.length - 9), Arrays.copyOf(Packs.gzip(TEXT), 80))) {
             assertThat(read(NAME, bytes).problems()).containsExactly(Problem.of(ProblemKind.PACKED_ENDS_EARLY));
         }
-        byte[] letter = gzip("Dear team\n");
+        byte[] letter = Packs.gzip("Dear team\n");
         letter[letter.length - 8] ^= 1;
         assertThat(read(NAME, letter).problems()).containsExactly(Problem.of(ProblemKind.PACKED_CHECK));
     }
 
     /** The first rows are understood alike wherever in them the file ends. */
     @Test
-    void what_is_cut_within_its_beginning_is_understood_by_its_whole_lines() throws IOException {
-        Recognised whole = ReduceTrace.recognised(new HeldFile(NAME, gzip(TEXT))::open, null)
+    void what_is_cut_within_its_beginning_is_understood_by_its_whole_lines() {
+        Recognised whole = ReduceTrace.recognised(new HeldFile(NAME, Packs.gzip(TEXT))::open, null)
                 .orThrow();
-        byte[] some = gzip(TEXT.substring(0, 9000));
+        byte[] some = Packs.gzip(TEXT.substring(0, 9000));
         int read = 0;
         for (int length = 400; length < some.length; length += 7) {
             Outcome<Recognised> cut =
@@ -223,22 +219,5 @@ class CutShortTraceTest {
             end = text.indexOf('\n', end + 1);
         }
         return text.substring(0, end + 1).getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static byte[] gzip(String text) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
-            gzip.write(text.getBytes(StandardCharsets.UTF_8));
-        }
-        return out.toByteArray();
-    }
-
-    private static byte[] zip(String text) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipOutputStream zip = new ZipOutputStream(out)) {
-            zip.putNextEntry(new ZipEntry("p1.csv"));
-            zip.write(text.getBytes(StandardCharsets.UTF_8));
-        }
-        return out.toByteArray();
     }
 }
