@@ -102,6 +102,7 @@ final class TraceInto {
             return answer.didNot(read.problems());
         }
         BroughtTrace trace = read.orThrow();
+        answer.problems(read.problems());
         if (!trace.found().open().isEmpty()) {
             return asked(answer, trace);
         }
@@ -126,7 +127,8 @@ final class TraceInto {
             }
             trace = again.orThrow();
         }
-        return save(desk, answer, bringIn.propose(trace, part - 1, found.get()), bringIn);
+        int saved = save(desk, answer, bringIn.propose(trace, part - 1, found.get()), bringIn);
+        return saved == Exit.WORKED && !read.problems().isEmpty() ? Exit.WORKED_EXCEPT : saved;
     }
 
     private Outcome<BroughtTrace> read(

@@ -108,6 +108,7 @@ final class TraceOf implements Callable<Integer> {
             return answer.didNot(outcome.problems());
         }
         ReduceTrace.Found found = outcome.orThrow();
+        answer.problems(outcome.problems());
         if (json) {
             answer.print(new TraceJson(new TraceWords(tools.texts(), tools.measures())).of(answer.node(), found));
         } else {
@@ -116,7 +117,7 @@ final class TraceOf implements Callable<Integer> {
         if (found.read() == null) {
             return Exit.DID_NOT;
         }
-        return found.open().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
+        return found.open().isEmpty() && outcome.problems().isEmpty() ? Exit.WORKED : Exit.WORKED_EXCEPT;
     }
 
     private java.io.InputStream open() throws IOException {

@@ -415,6 +415,10 @@ public enum ProblemKind {
     TRACE_TIME_BASE(3, true),
     /** how long it lasts, how long the run lasted: its last row is cut off, so the rest of it is missing. */
     TRACE_ENDS_EARLY(2, true),
+    /** how many rows were read, how long they last: the file ends too early, and what follows is missing. */
+    TRACE_CUT_SHORT(2, false),
+    /** by its checksum something in it is not as it was written. */
+    TRACE_SUSPECT(0, false),
     /** file: it grew while it was read. */
     TRACE_GROWS(1, true),
     /** the file it was brought in as, run, its start: the same samples are in the logbook. */
@@ -464,6 +468,8 @@ public enum ProblemKind {
     // Archives
     /** part of what is packed is missing. */
     PACKED_ENDS_EARLY(0, true),
+    /** what was unpacked is not what was packed, by the checksum after it. */
+    PACKED_CHECK(0, true),
     /** what the archive says is wrong with it. */
     PACKED_DAMAGED(1, true),
     /** bytes it may unpack to at most. */

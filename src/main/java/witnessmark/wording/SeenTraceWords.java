@@ -14,6 +14,7 @@ import witnessmark.domain.TraceMark;
 import witnessmark.domain.TraceMarkKind;
 import witnessmark.quantity.RunningTime;
 import witnessmark.trace.result.ChannelFigures;
+import witnessmark.trace.result.DefectKind;
 import witnessmark.trace.result.PartWear;
 import witnessmark.trace.result.ThermalRanges;
 
@@ -57,7 +58,7 @@ public final class SeenTraceWords {
         return traces.at(micros);
     }
 
-    /** What a trace comes to: length, running time, highest speed, and what it was worked out with. */
+    /** What a trace comes to: length, running time, highest speed and worst figures, and whether its file was what it should be. */
     public String summary(Trace trace) {
         StringJoiner said = new StringJoiner("; ");
         said.add(texts.get("tracekept.lasted", at(trace.lasted()), measures.running(trace.running())));
@@ -72,6 +73,9 @@ public final class SeenTraceWords {
         }
         if (trace.oilHighest() != null) {
             said.add(texts.get("tracekept.oilHeat", measures.temperature(trace.oilHighest())));
+        }
+        if (trace.defects().contains(DefectKind.CHECKSUM.code())) {
+            said.add(texts.get("tracekept.suspect"));
         }
         return said.toString();
     }

@@ -241,7 +241,7 @@ public final class TraceWords {
     }
 
     private String where(@Nullable Defect first) {
-        if (first == null) {
+        if (first == null || first.kind().mark() == null) {
             return "";
         }
         return first.channel().isEmpty()

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import witnessmark.logbook.Desk;
 import witnessmark.sample.SampleBooks;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 
 /** A trace brought into a logbook from the command line. The files of the invented season. */
 class TraceIntoTest {
@@ -76,6 +77,24 @@ class TraceIntoTest {
         assertThat(answer.get("name").asText()).isEqualTo("Race 1");
         assertThat(answer.get("samplesKept").asBoolean()).isFalse();
         assertThat(answer.get("taken")).extracting(JsonNode::asText).containsExactly("start", "highest");
+    }
+
+    @Test
+    void of_a_packed_file_cut_short_what_there_is_comes_in_and_it_is_told() throws IOException {
+        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
+        Path cut = Files.write(
+                folder.resolve("2026-05-03_41_race1.csv.gz"), java.util.Arrays.copyOf(bytes, bytes.length / 2));
+        Shell.Ran ran = shell.run("trace", cut.toString(), "--logbook", book, "--json");
+        JsonNode answer = new ObjectMapper().readTree(ran.out());
+        assertThat(ran.code()).as("worked except for what is told").isEqualTo(3);
+        assertThat(answer.get("worked").asBoolean()).isTrue();
+        assertThat(answer.get("found")).hasSize(1);
+        assertThat(answer.get("found").get(0).get("kind").asText()).isEqualTo("TRACE_CUT_SHORT");
+        assertThat(answer.get("taken"))
+                .extracting(JsonNode::asText)
+                .as("the run says more of all the others")
+                .containsExactly("start");
+        assertThat(shell.run("verify", book).code()).isZero();
     }
 
     @Test

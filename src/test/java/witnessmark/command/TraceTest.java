@@ -5,14 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 
 /** A logger's file reduced from the command line, with no logbook. */
 class TraceTest {
@@ -42,10 +41,7 @@ class TraceTest {
 
     @Test
     void packed_files_say_the_same_and_json_has_a_version() throws IOException {
-        Path packed = folder.resolve("run3.csv.gz");
-        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
-            out.write(LoggerFiles.falseDips().getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        }
+        Path packed = packed(bytes -> bytes);
         JsonNode answer = new ObjectMapper()
                 .readTree(shell.run("trace", packed.toString(), "--json").out());
         assertThat(answer.get("version").asInt()).isEqualTo(1);
@@ -54,6 +50,51 @@ class TraceTest {
         assertThat(part.get("running").asLong()).isEqualTo(1_452_000);
         assertThat(part.get("oilPressureDipCount").asInt()).isZero();
         assertThat(answer.get("defects").get("sensor drop").asInt()).isEqualTo(2);
+    }
+
+    @Test
+    void a_packed_file_cut_short_is_told_with_its_place_and_read_as_far_as_it_goes() throws IOException {
+        Path cut = packed(bytes -> java.util.Arrays.copyOf(bytes, bytes.length / 2));
+        Shell.Ran ran = shell.run("trace", cut.toString());
+        assertThat(ran.code()).as("worked except for what is told").isEqualTo(3);
+        assertThat(ran.err())
+                .containsPattern(
+                        "The file ends too early: 16.\\d{3} rows of it could be read, which last 13 min \\d\\d s\\.")
+                .contains("What came after is missing.");
+        assertThat(ran.out()).containsPattern("  file ends too early: 1 \\(first at 13:\\d\\d\\.\\d\\)");
+
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("trace", cut.toString(), "--json").out());
+        assertThat(answer.get("worked").asBoolean()).isTrue();
+        assertThat(answer.get("found").get(0).get("kind").asText()).isEqualTo("TRACE_CUT_SHORT");
+        assertThat(answer.get("found").get(0).get("stops").asBoolean()).isFalse();
+        assertThat(answer.get("defects").get("cut off").asInt()).isEqualTo(1);
+        JsonNode where = null;
+        for (JsonNode each : answer.get("located")) {
+            where = each.get("kind").asText().equals("cut off") ? each : where;
+        }
+        assertThat(where.get("from").asDouble())
+                .isEqualTo(answer.get("parts").get(0).get("lasted").asDouble());
+    }
+
+    @Test
+    void a_packed_file_that_does_not_fit_its_checksum_is_told() throws IOException {
+        Path spoilt = packed(bytes -> {
+            bytes[bytes.length - 8] ^= 1;
+            return bytes;
+        });
+        Shell.Ran ran = shell.run("trace", spoilt.toString());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("The checksum in the file does not fit what was unpacked");
+        assertThat(ran.out()).containsPattern("(?m)^  wrong checksum: 1 *$");
+        JsonNode answer = new ObjectMapper()
+                .readTree(shell.run("trace", spoilt.toString(), "--json").out());
+        assertThat(answer.get("found").get(0).get("kind").asText()).isEqualTo("TRACE_SUSPECT");
+        assertThat(answer.get("defects").get("wrong checksum").asInt()).isEqualTo(1);
+    }
+
+    private Path packed(java.util.function.UnaryOperator<byte[]> spoil) throws IOException {
+        return Files.write(folder.resolve("run3.csv.gz"), spoil.apply(Packs.gzip(LoggerFiles.falseDips())));
     }
 
     @Test

@@ -1,6 +1,5 @@
 package witnessmark.sample;
 
-import java.nio.charset.StandardCharsets;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Id;
 import witnessmark.domain.Run;
@@ -36,7 +35,7 @@ public final class SampleTraces {
         BringInTrace bringIn = new BringInTrace(desk, SampleBooks.ids());
         Entry<Run> any = desk.view().facts().of(Run.class).all().get(0);
         BroughtTrace trace = bringIn.read(
-                        new HeldFile(name, text.getBytes(StandardCharsets.UTF_8)),
+                        new HeldFile(name, text),
                         TraceAnswers.none(),
                         bringIn.settings(any.fact().engine()),
                         keep,

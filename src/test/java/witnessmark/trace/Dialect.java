@@ -45,7 +45,16 @@ public enum Dialect {
     LINES_BEFORE_AND_COMMENTS(new Look().before()),
     HEADINGS_AGAIN(new Look().again()),
     OUT_OF_ORDER_AND_TWICE(new Look().disorder()),
-    NO_NUMBERS(new Look().delimiter(";").noNumbers());
+    NO_NUMBERS(new Look().delimiter(";").noNumbers()),
+    HEAD_SEMICOLON_TABLE_COMMA(new Look().time(Time.NONE_RATE_STATED).head(";")),
+    HEAD_TAB_TABLE_COMMA(new Look().time(Time.NONE_RATE_STATED).head("\t")),
+    HEAD_COMMA_TABLE_SEMICOLON(
+            new Look().time(Time.NONE_RATE_STATED).head(",").delimiter(";").decimal(',')),
+    HEAD_COLON_TABLE_TAB(
+            new Look().time(Time.NONE_RATE_STATED).head(": ").delimiter("\t").decimal(',')),
+    HEAD_EQUALS_TABLE_COMMA(new Look().time(Time.NONE_RATE_STATED).head(" = ").quoted()),
+    HEAD_SEMICOLON_TABLE_SPACES(
+            new Look().time(Time.NONE_RATE_STATED).head(";").delimiter("  ").headings(Headings.BARE));
 
     /** How the headings and units stand. */
     private enum Headings {
@@ -131,7 +140,11 @@ public enum Dialect {
     }
 
     private String heading(Story story, StringBuilder text) {
-        if (look.before || look.time == Time.NONE_RATE_STATED) {
+        if (!look.head.isEmpty()) {
+            text.append("Vehicle").append(look.head).append("57").append(look.lineEnd);
+            text.append("Sample rate").append(look.head).append(story.rate).append(look.lineEnd);
+            text.append("Venue").append(look.head).append("Dunmarrow").append(look.lineEnd);
+        } else if (look.before || look.time == Time.NONE_RATE_STATED) {
             text.append("# Logger").append(look.delimiter).append("unit 3").append(look.lineEnd);
             text.append("# Sample rate")
                     .append(look.delimiter)
@@ -246,6 +259,7 @@ public enum Dialect {
         private boolean again;
         private boolean disorder;
         private boolean noNumbers;
+        private String head = "";
 
         Look delimiter(String text) {
             delimiter = text;
@@ -309,6 +323,12 @@ public enum Dialect {
 
         Look disorder() {
             disorder = true;
+            return this;
+        }
+
+        /** What parts name and value above the headings, where that is not what parts the table. */
+        Look head(String text) {
+            head = text;
             return this;
         }
 

@@ -115,7 +115,7 @@ final class PhotoAside implements Aside {
     }
 
     private void keys() {
-        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", this::leave);
+        FormKeys.bindWithin(page, Keys.plain(KeyEvent.VK_ESCAPE), "wm-leave", this::escape);
         for (PhotoView each : List.of(view, other)) {
             FormKeys.bind(each, Keys.plain(KeyEvent.VK_LEFT), "wm-before", () -> go(-1));
             FormKeys.bind(each, Keys.plain(KeyEvent.VK_RIGHT), "wm-next", () -> go(1));
@@ -339,6 +339,15 @@ final class PhotoAside implements Aside {
     private String why(IOException e) {
         String said = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
         return said == null ? texts.get("photos.share.refused.nowhere") : said;
+    }
+
+    /** Looked at more closely it is whole again first, and so is the one beside it. */
+    private void escape() {
+        boolean closer = view.showWhole();
+        closer |= beside >= 0 && other.showWhole();
+        if (!closer) {
+            leave();
+        }
     }
 
     private void leave() {

@@ -26,6 +26,9 @@ import witnessmark.desktop.form.Palette;
 final class PhotoView extends JComponent {
     private static final double STEP = 1.25;
     private static final double CLOSEST = 16;
+    /** No closer than nobody sees: steps there and back do not always meet. */
+    private static final double WHOLE = 1.0001;
+
     private static final int MOVE = 60;
 
     private @Nullable BufferedImage image;
@@ -88,6 +91,17 @@ final class PhotoView extends JComponent {
         said = why;
         getAccessibleContext().setAccessibleName(why);
         all();
+    }
+
+    /**
+     * Shows all of it again.
+     *
+     * @return whether it was looked at more closely
+     */
+    boolean showWhole() {
+        boolean was = closer > WHOLE;
+        all();
+        return was;
     }
 
     private void all() {

@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormLayout;
+import witnessmark.desktop.form.Kept;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.ScrollPage;
 import witnessmark.desktop.form.Sheet;
@@ -30,6 +31,7 @@ final class HelpPane extends JPanel {
         setOpaque(false);
         getAccessibleContext().setAccessibleName(texts.get("shell.help"));
         close = Buttons.link(Caption.of(texts.get("shell.help.close")), onClose);
+        Kept.leaves(close); // made with the window, and in it once somebody asks for help
         setVisible(false);
     }
 
@@ -49,6 +51,7 @@ final class HelpPane extends JPanel {
         head.setOpaque(false);
         head.add(Lettering.line(texts.get("shell.help"), Styles.SECTION), "wmin 0");
         head.add(close);
+        Kept.returns(close);
         sheet.add(head, "growx");
         for (String part : PARTS) {
             List<String> said =

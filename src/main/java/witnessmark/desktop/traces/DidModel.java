@@ -214,6 +214,17 @@ final class DidModel {
     }
 
     private Event defect(DefectKind kind, long times, Defects defects) {
+        return new Event(-1, "", texts.get("traces.event.defect", words.defect(kind)), figures(kind, times, defects));
+    }
+
+    private String figures(DefectKind kind, long times, Defects defects) {
+        if (kind == DefectKind.CHECKSUM) {
+            return texts.get("traces.defect.checksum");
+        }
+        if (kind == DefectKind.CUT_OFF) {
+            return texts.get(
+                    "traces.defect.cut_off", words.at(defects.of(kind).get(0).from()));
+        }
         String first = defects.of(kind).stream()
                 .findFirst()
                 .map(one -> texts.get(
@@ -221,8 +232,7 @@ final class DidModel {
                         words.at(one.from()),
                         one.channel()))
                 .orElse("");
-        return new Event(
-                -1, "", texts.get("traces.event.defect", words.defect(kind)), texts.get("traces.times", times) + first);
+        return texts.get("traces.times", times) + first;
     }
 
     /** Engine speed over the part, with what stands out marked; empty when it is not logged. */

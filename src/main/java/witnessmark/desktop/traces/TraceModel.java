@@ -40,6 +40,7 @@ public final class TraceModel {
     private final Map<Question, Object> said = new HashMap<>();
     private final Map<Integer, PartInHand> parts = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
+    private List<Problem> known = List.of();
     private TraceAnswers answers = TraceAnswers.none();
     private TraceSettings settings;
     private @Nullable BroughtTrace trace;
@@ -100,6 +101,7 @@ public final class TraceModel {
     void unread() {
         trace = null;
         problems.clear();
+        known = List.of();
     }
 
     /** It is brought in for this run; what was answered of the file stands. */
@@ -133,6 +135,16 @@ public final class TraceModel {
         return List.copyOf(problems);
     }
 
+    /** What is to be known of the file before anything of it is taken; not its end where nothing can be taken for want of it. */
+    List<Problem> known() {
+        boolean refused = proposal().stream()
+                .flatMap(now -> now.problems().stream())
+                .anyMatch(problem -> problem.kind() == ProblemKind.TRACE_ENDS_EARLY);
+        return known.stream()
+                .filter(problem -> !refused || problem.kind() != ProblemKind.TRACE_CUT_SHORT)
+                .toList();
+    }
+
     // Reading
 
     /**
@@ -142,6 +154,7 @@ public final class TraceModel {
      */
     boolean take(Read read, BringInTrace bringIn) {
         problems.clear();
+        known = read.trace().didWork() ? read.trace().problems() : List.of();
         if (!read.trace().didWork()) {
             trace = null;
             problems.addAll(read.trace().problems());

@@ -304,11 +304,10 @@ public final class TracePage implements Aside {
         } else {
             forRun.showUnread();
         }
-        panel.showFound(
-                now.file(),
-                words.file(found),
-                now.told().stream().map(words::question).toList(),
-                now.isRead());
+        List<String> told = new ArrayList<>();
+        now.known().forEach(problem -> told.add(problems.sentence(problem)));
+        now.told().forEach(question -> told.add(words.question(question)));
+        panel.showFound(now.file(), words.file(found), told, now.isRead());
         can();
     }
 

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,7 +16,6 @@ import witnessmark.domain.EngineDesign;
 import witnessmark.domain.Entry;
 import witnessmark.domain.Fact;
 import witnessmark.domain.Facts;
-import witnessmark.domain.HowKnown;
 import witnessmark.domain.Id;
 import witnessmark.domain.LoggerForm;
 import witnessmark.domain.OverRev;
@@ -36,7 +34,6 @@ import witnessmark.logbook.port.Written;
 import witnessmark.outcome.Outcome;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
-import witnessmark.quantity.Counter;
 import witnessmark.quantity.Distance;
 import witnessmark.quantity.EngineSpeed;
 import witnessmark.quantity.Moment;
@@ -61,9 +58,6 @@ import witnessmark.trace.result.TraceSettings;
  * becomes the run's, measured. Reading blocks and is done off the event thread.
  */
 public final class BringInTrace {
-    /** Less than this of a run logged leaves its running time as it was timed (common practice, no source). */
-    private static final double COVERED = 0.9;
-
     private final Desk desk;
     private final Ids ids;
     private final Beside beside;
@@ -106,7 +100,7 @@ public final class BringInTrace {
      * @param said what its text leaves open
      * @param keep whether its samples are wanted in the logbook
      * @param goOn is told how many bytes of its text were read, and whether to go on
-     * @return what was read, with the questions that are open; or why nothing was
+     * @return what was read, with the questions that are open and except for what is to be known of the file; or why nothing was
      */
     public Outcome<BroughtTrace> read(
             LoggerFile file, TraceAnswers said, TraceSettings settings, boolean keep, LongPredicate goOn) {
@@ -190,7 +184,13 @@ public final class BringInTrace {
                 HeatBefore.armed(facts, run));
         List<Problem> problems = problems(facts, trace, part, run);
         List<OverRev> overRevs = overRevs(facts, run, reduction);
-        return new TraceProposal(trace, part, run, figures, taken(run.fact(), figures, reduction), overRevs, problems);
+        Set<TraceField> taken = TakenUnasked.of(
+                run.fact(),
+                figures,
+                reduction,
+                trace.found().defects(),
+                part == trace.parts().size() - 1);
+        return new TraceProposal(trace, part, run, figures, taken, overRevs, problems);
     }
 
     /**
@@ -352,20 +352,10 @@ public final class BringInTrace {
                         new RunFigures(run.fact().running(), run.fact().laps(), null),
                         part == trace.parts().size() - 1 ? trace.found().defects() : null)
                 .ifPresent(problems::add);
-        if (reduction.speed() != null && reduction.coverage() < COVERED) {
+        if (reduction.speed() != null && reduction.coverage() < TakenUnasked.COVERED) {
             problems.add(Problem.of(ProblemKind.TRACE_COVERS_LITTLE, (int) Math.floor(reduction.coverage() * 100)));
         }
         return problems;
-    }
-
-    /** What the run does not say, and what it says less well than a trace; a trace with holes does not give its running. */
-    private static Set<TraceField> taken(Run run, Map<TraceField, Object> figures, Reduction part) {
-        Set<TraceField> taken = EnumSet.noneOf(TraceField.class);
-        taken.addAll(figures.keySet());
-        if (part.coverage() < COVERED || run.knownBy().of(Counter.RUNNING) == HowKnown.HOUR_METER) {
-            taken.remove(TraceField.RUNNING);
-        }
-        return taken;
     }
 
     private static List<OverRev> overRevs(Facts facts, Entry<Run> run, Reduction part) {

@@ -1,6 +1,5 @@
 package witnessmark.logbook.tracing;
 
-import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
@@ -8,6 +7,7 @@ import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 import witnessmark.logbook.port.Beside;
 import witnessmark.logbook.port.LoggerFile;
+import witnessmark.trace.InPieces;
 
 /**
  * A logger's file that is known by its bytes when it was read: their digest is taken beside the reading, of the very bytes
@@ -55,7 +55,8 @@ final class KnownFile implements ReduceTrace.Source {
         }
     }
 
-    private static final class Reading extends FilterInputStream {
+    /** What is passed over is read too: the digest would miss it. */
+    private static final class Reading extends InPieces {
         private final MessageDigest sha = Sha256.begin();
         private final Relay<Piece> relay;
         private Piece piece;
@@ -65,12 +66,6 @@ final class KnownFile implements ReduceTrace.Source {
             super(in);
             this.relay = new Relay<>(beside, () -> new Piece(piece));
             this.piece = relay.next();
-        }
-
-        @Override
-        public int read() throws IOException {
-            byte[] one = new byte[1];
-            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
         }
 
         @Override
@@ -89,26 +84,6 @@ final class KnownFile implements ReduceTrace.Source {
             }
             length += Math.max(0, count);
             return count;
-        }
-
-        /** Bytes that are left out would be missed by the digest: they are read. */
-        @Override
-        public long skip(long bytes) throws IOException {
-            long skipped = 0;
-            byte[] over = new byte[(int) Math.min(1 << 13, Math.max(1, bytes))];
-            while (skipped < bytes) {
-                int count = read(over, 0, (int) Math.min(over.length, bytes - skipped));
-                if (count < 0) {
-                    break;
-                }
-                skipped += count;
-            }
-            return skipped;
-        }
-
-        @Override
-        public boolean markSupported() {
-            return false;
         }
 
         private void give() {

@@ -15,6 +15,7 @@ import witnessmark.trace.SampleSink;
 import witnessmark.trace.packed.Packed;
 import witnessmark.trace.packed.PackedProblem;
 import witnessmark.trace.packed.UnpackLimits;
+import witnessmark.trace.packed.UpToTheCut;
 import witnessmark.trace.reduce.Reducer;
 import witnessmark.trace.result.Defects;
 import witnessmark.trace.result.Question;
@@ -58,7 +59,7 @@ public final class ReduceTrace {
 
     /**
      * @param goOn is told how many bytes of its text were read, and whether to go on
-     * @return what was found, or why nothing was
+     * @return what was found, except for what is to be known of the file before anything of it is believed; or why nothing was
      */
     public static Outcome<Found> of(Source source, TraceAnswers said, TraceSettings settings, LongPredicate goOn) {
         return of(source, said, understood -> Optional.empty(), settings, Optional.empty(), goOn);
@@ -128,10 +129,13 @@ public final class ReduceTrace {
             }
         }
         try (InputStream file = source.open();
-                InputStream text = Packed.open(file, entry, UnpackLimits.usual())) {
+                UpToTheCut text = new UpToTheCut(Packed.open(file, entry, UnpackLimits.usual()))) {
             byte[] head = text.readNBytes(Recognition.HEAD);
-            boolean whole = head.length < Recognition.HEAD || text.read() < 0;
-            return Recognition.of(head, head.length, whole, dayFirst);
+            boolean ended = head.length < Recognition.HEAD || text.read() < 0;
+            Outcome<Recognised> found = Recognition.of(head, head.length, ended && !text.isCut(), dayFirst);
+            return found.didWork() || text.flaw().isEmpty()
+                    ? found
+                    : Outcome.didNot(text.flaw().get());
         } catch (PackedProblem e) {
             return Outcome.didNot(e.problem());
         } catch (IOException e) {

@@ -96,14 +96,17 @@ public record RunToLog(
 
     /**
      * Which figures of the trace become the run's: those the person left on the sheet as they were filled in, and those
-     * the sheet has no field for.
+     * the sheet has no field for as far as they are taken unasked.
      */
     public static Set<TraceField> taken(
             TraceProposal proposal, Map<RunField, String> filled, Map<RunField, String> now) {
         Set<TraceField> taken = EnumSet.noneOf(TraceField.class);
         for (TraceField field : proposal.figures().keySet()) {
             RunField shown = field == TraceField.START ? RunField.OUT_AT : FIELDS.get(field);
-            if (shown == null || filled.containsKey(shown) && filled.get(shown).equals(now.get(shown))) {
+            boolean left = shown == null
+                    ? proposal.taken().contains(field)
+                    : filled.containsKey(shown) && filled.get(shown).equals(now.get(shown));
+            if (left) {
                 taken.add(field);
             }
         }

@@ -1,18 +1,17 @@
 package witnessmark.trace.packed;
 
-import java.io.FilterInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PushbackInputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
-import java.util.zip.ZipInputStream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
+import witnessmark.trace.InPieces;
 
 /**
  * Opens a text that may be packed, as gzip or as a file in a zip. What unpacks too far is given up; names in an archive
@@ -24,23 +23,26 @@ public final class Packed {
     private Packed() {}
 
     /**
-     * @param in from the first byte of the file; reading on throws a {@link PackedProblem} once a limit is reached
+     * @param in from the first byte of the file; reading on throws a {@link PackedProblem} once a limit is reached or something
+     *     is wrong with it, {@link UpToTheCut} not where what came before can be looked at
      * @param entry the name of the file wanted from a zip, or null if there is only one
      * @return the text's bytes, unpacked while they are read
      * @throws PackedProblem if it is packed in a way that is not opened
      */
     public static InputStream open(InputStream in, @Nullable String entry, UnpackLimits limits) throws IOException {
-        Counting raw = new Counting(in);
-        PushbackInputStream back = new PushbackInputStream(raw, MAGIC);
+        PushbackInputStream back = new PushbackInputStream(in, MAGIC);
         byte[] magic = new byte[MAGIC];
         int length = back.readNBytes(magic, 0, MAGIC);
         back.unread(magic, 0, length);
+        Written written = new Written(back);
+        Counting raw = new Counting(written);
         try {
             if (isGzip(magic, length)) {
-                return inner(new Bounded(new GZIPInputStream(back), raw, limits), "");
+                Gzip gzip = new Gzip(raw, written);
+                return inner(new Bounded(gzip, raw, limits, gzip::isWrongInItsCheck), "");
             }
-            return isZip(magic, length) ? zip(new ZipInputStream(back), raw, entry, limits) : back;
-        } catch (ZipException | java.io.EOFException | IllegalArgumentException e) {
+            return isZip(magic, length) ? zip(new Zip(raw), raw, entry, limits) : back;
+        } catch (ZipException | EOFException | IllegalArgumentException e) {
             throw damaged(e);
         }
     }
@@ -61,8 +63,7 @@ public final class Packed {
 
     /** The names of the files in a zip, as they are written in it; empty for anything else. */
     public static List<String> names(InputStream in, UnpackLimits limits) throws IOException {
-        Counting raw = new Counting(in);
-        PushbackInputStream back = new PushbackInputStream(raw, MAGIC);
+        PushbackInputStream back = new PushbackInputStream(in, MAGIC);
         byte[] magic = new byte[MAGIC];
         int length = back.readNBytes(magic, 0, MAGIC);
         back.unread(magic, 0, length);
@@ -70,15 +71,16 @@ public final class Packed {
             return List.of();
         }
         try {
-            return names(new ZipInputStream(back), raw, limits);
-        } catch (ZipException | java.io.EOFException | IllegalArgumentException e) {
+            Counting raw = new Counting(new Written(back));
+            return names(new Zip(raw), raw, limits);
+        } catch (ZipException | EOFException | IllegalArgumentException e) {
             throw damaged(e);
         }
     }
 
-    private static List<String> names(ZipInputStream zip, Counting raw, UnpackLimits limits) throws IOException {
+    private static List<String> names(Zip zip, Counting raw, UnpackLimits limits) throws IOException {
         List<String> names = new ArrayList<>();
-        Bounded bounded = new Bounded(zip, raw, limits);
+        Bounded bounded = new Bounded(zip, raw, limits, () -> false);
         for (ZipEntry next = zip.getNextEntry(); next != null; next = zip.getNextEntry()) {
             if (isFile(next)) {
                 names.add(next.getName());
@@ -89,16 +91,17 @@ public final class Packed {
         return names;
     }
 
-    private static InputStream zip(ZipInputStream zip, Counting raw, @Nullable String wanted, UnpackLimits limits)
+    private static InputStream zip(Zip zip, Counting raw, @Nullable String wanted, UnpackLimits limits)
             throws IOException {
-        Bounded bounded = new Bounded(zip, raw, limits);
+        Checked check = () -> zip.isWrongInItsCheck() && (wanted != null || zip.wasLast());
+        Bounded bounded = new Bounded(zip, raw, limits, check);
         List<String> names = new ArrayList<>();
         for (ZipEntry next = zip.getNextEntry(); next != null; next = zip.getNextEntry()) {
             if (isFile(next)) {
                 names.add(next.getName());
                 refuse(names.size() > limits.entries(), ProblemKind.PACKED_TOO_MANY, limits.entries());
                 if (wanted == null || wanted.equals(next.getName())) {
-                    return inner(new Only(bounded, zip, wanted == null, names, limits), next.getName());
+                    return inner(new Only(bounded, zip, wanted == null, names), next.getName());
                 }
             }
             bounded.pass();
@@ -143,80 +146,71 @@ public final class Packed {
 
     private static PackedProblem damaged(Exception e) {
         return new PackedProblem(
-                e instanceof java.io.EOFException
+                e instanceof EOFException
                         ? Problem.of(ProblemKind.PACKED_ENDS_EARLY)
                         : Problem.of(
                                 ProblemKind.PACKED_DAMAGED,
                                 e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage()));
     }
 
-    /** Counts what is read of the packed bytes. */
-    private static final class Counting extends FilterInputStream {
-        private long bytes;
-
-        Counting(InputStream in) {
-            super(in);
-        }
-
-        @Override
-        public int read() throws IOException {
-            int one = in.read();
-            bytes += one < 0 ? 0 : 1;
-            return one;
-        }
-
-        @Override
-        public int read(byte[] into, int offset, int length) throws IOException {
-            int read = in.read(into, offset, length);
-            bytes += Math.max(read, 0);
-            return read;
-        }
+    /** Whether only what stands after a text to check it by is wrong. */
+    @FunctionalInterface
+    private interface Checked {
+        boolean isWrongInItsCheck() throws IOException;
     }
 
     /** Unpacked bytes within the limits. */
-    private static final class Bounded extends FilterInputStream {
+    private static final class Bounded extends InPieces {
         private static final int PIECE = 1 << 13;
 
         private final Counting raw;
         private final UnpackLimits limits;
+        private final Checked check;
         private long bytes;
 
-        Bounded(InputStream in, Counting raw, UnpackLimits limits) {
+        Bounded(InputStream in, Counting raw, UnpackLimits limits, Checked check) {
             super(in);
             this.raw = raw;
             this.limits = limits;
-        }
-
-        @Override
-        public int read() throws IOException {
-            byte[] one = new byte[1];
-            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+            this.check = check;
         }
 
         @Override
         public int read(byte[] into, int offset, int length) throws IOException {
-            int read;
             try {
-                read = in.read(into, offset, length);
-            } catch (ZipException | java.io.EOFException e) {
+                return take(into, offset, length);
+            } catch (EOFException e) {
                 throw damaged(e);
+            } catch (ZipException e) {
+                if (raw.hasEnded()) { // a file that is in the zip as it is
+                    throw new PackedProblem(Problem.of(ProblemKind.PACKED_ENDS_EARLY));
+                }
+                throw check.isWrongInItsCheck() ? new PackedProblem(Problem.of(ProblemKind.PACKED_CHECK)) : damaged(e);
             }
+        }
+
+        private int take(byte[] into, int offset, int length) throws IOException {
+            int read = in.read(into, offset, length);
             bytes += Math.max(read, 0);
             refuse(bytes > limits.bytes(), ProblemKind.PACKED_TOO_LARGE, limits.bytes());
             refuse(
-                    bytes > limits.free() && bytes > limits.times() * Math.max(raw.bytes, 1),
+                    bytes > limits.free() && bytes > limits.times() * Math.max(raw.bytes(), 1),
                     ProblemKind.PACKED_TOO_DENSE,
                     limits.times());
             return read;
         }
 
-        /** Reads an entry to its end. */
+        /** Reads an entry that is not wanted to its end. */
         void pass() throws IOException {
             byte[] piece = new byte[PIECE];
-            int read;
-            do {
-                read = read(piece, 0, PIECE);
-            } while (read >= 0);
+            try {
+                int read;
+                do {
+                    read = take(piece, 0, PIECE);
+                } while (read >= 0);
+            } catch (ZipException | EOFException e) {
+                throw damaged(e);
+            }
         }
 
         @Override
@@ -226,47 +220,65 @@ public final class Packed {
     }
 
     /** One file of a zip; at its end any other file is told, unless this one was asked for. */
-    private static final class Only extends FilterInputStream {
-        private final ZipInputStream zip;
+    private static final class Only extends InPieces {
+        private final Bounded text;
+        private final Zip zip;
         private final boolean alone;
         private final List<String> names;
-        private final UnpackLimits limits;
         private boolean ended;
 
-        Only(Bounded in, ZipInputStream zip, boolean alone, List<String> names, UnpackLimits limits) {
-            super(in);
+        Only(Bounded text, Zip zip, boolean alone, List<String> names) {
+            super(text);
+            this.text = text;
             this.zip = zip;
             this.alone = alone;
             this.names = names;
-            this.limits = limits;
         }
 
         @Override
         public int read(byte[] into, int offset, int length) throws IOException {
-            int read = ended ? -1 : in.read(into, offset, length);
+            int read = ended ? -1 : text.read(into, offset, length);
             if (read < 0 && !ended) {
                 ended = true;
-                others();
+                if (alone) {
+                    others();
+                }
             }
             return read;
         }
 
         private void others() throws IOException {
-            if (!alone) {
-                return;
-            }
-            ZipEntry next = zip.getNextEntry();
-            while (next != null) {
-                if (isFile(next)) {
-                    names.add(next.getName());
+            try {
+                for (ZipEntry next = next(); next != null; next = next()) {
+                    if (isFile(next)) {
+                        names.add(next.getName());
+                    }
+                    refuse(names.size() > text.limits.entries(), ProblemKind.PACKED_TOO_MANY, text.limits.entries());
+                    text.pass();
                 }
-                refuse(names.size() > limits.entries(), ProblemKind.PACKED_TOO_MANY, limits.entries());
-                ((Bounded) in).pass();
-                next = zip.getNextEntry();
+            } catch (PackedProblem e) {
+                refuseSeveral(e.leavesText() && names.size() > 1);
+                throw e;
             }
-            if (names.size() > 1) {
-                throw new PackedProblem(Problem.of(ProblemKind.PACKED_SEVERAL, List.copyOf(few(names))));
+            refuseSeveral(names.size() > 1);
+            if (text.raw.hasEnded()) { // before the list of its files began: nobody knows whether there were others
+                throw new PackedProblem(Problem.of(ProblemKind.PACKED_ENDS_EARLY));
             }
+        }
+
+        private @Nullable ZipEntry next() throws IOException {
+            try {
+                return zip.getNextEntry();
+            } catch (EOFException e) { // within the name of another
+                refuseSeveral(true);
+                throw damaged(e);
+            } catch (ZipException | IllegalArgumentException e) {
+                throw damaged(e);
+            }
+        }
+
+        private void refuseSeveral(boolean several) throws PackedProblem {
+            refuse(several, ProblemKind.PACKED_SEVERAL, List.copyOf(few(names)));
         }
     }
 }

@@ -45,10 +45,7 @@ public final class TimeBaseCheck {
     /** The problem with its time; empty when it fits or nothing is written to hold it against. */
     public static Optional<Problem> of(Reduction trace, RunFigures run) {
         RunningTime written = run.expected();
-        RunningTime own = new RunningTime(
-                trace.speed() == null || trace.speed().running() == 0
-                        ? trace.lasted() / 1000
-                        : trace.speed().running());
+        RunningTime own = new RunningTime(trace.ran());
         if (written == null || own.millis() == 0) {
             return Optional.empty();
         }

@@ -1,5 +1,6 @@
 package witnessmark.trace.result;
 
+import org.jspecify.annotations.Nullable;
 import witnessmark.domain.Coded;
 import witnessmark.domain.TraceMarkKind;
 
@@ -31,8 +32,10 @@ public enum DefectKind implements Coded {
     SHORT_ROW(TraceMarkKind.SHORT_ROW),
     /** A row with more cells than columns: those over are left out. */
     LONG_ROW(TraceMarkKind.LONG_ROW),
-    /** The last row ends half-way: left out. */
+    /** The file ends too early, half-way through a row or through what is packed: a row that is not whole is left out. */
     CUT_OFF(TraceMarkKind.CUT_OFF),
+    /** What was unpacked does not fit its checksum: any of it may be wrong, and nothing is left out. */
+    CHECKSUM("wrong checksum"),
     /** Exactly the same figure for long while others moved: its time is not counted as logged. */
     FROZEN(TraceMarkKind.FROZEN),
     /** A sensor that says something with the engine at rest: told, not corrected. */
@@ -44,19 +47,27 @@ public enum DefectKind implements Coded {
     /** A temperature that jumped faster than it can change: left out. */
     SENSOR_JUMP(TraceMarkKind.SENSOR_JUMP);
 
-    private final TraceMarkKind mark;
+    private final @Nullable TraceMarkKind mark;
+    private final String code;
 
     DefectKind(TraceMarkKind mark) {
         this.mark = mark;
+        this.code = mark.code();
     }
 
-    /** What it is written down as. */
-    public TraceMarkKind mark() {
+    /** Of the file as a whole, which has no place to be marked. */
+    DefectKind(String code) {
+        this.mark = null;
+        this.code = code;
+    }
+
+    /** What it is written down as at its place; null for one that is nowhere. */
+    public @Nullable TraceMarkKind mark() {
         return mark;
     }
 
     @Override
     public String code() {
-        return mark.code();
+        return code;
     }
 }

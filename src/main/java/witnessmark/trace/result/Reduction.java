@@ -68,6 +68,11 @@ public record Reduction(
         return logged.contains(kind);
     }
 
+    /** How long the engine ran, or how long it lasted where that is not known, milliseconds. */
+    public long ran() {
+        return speed == null || speed.running() == 0 ? lasted / 1000 : speed.running();
+    }
+
     /** The share of its length in which engine speed was logged, 0 to 1; 0 when it is not logged. */
     public double coverage() {
         return speed == null || lasted == 0 ? 0 : Math.min(1, speed.covered() * 1000.0 / lasted);

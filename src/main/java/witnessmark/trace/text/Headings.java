@@ -115,27 +115,10 @@ record Headings(List<String> names, List<String> units, boolean named, String co
         for (String line : lines) {
             String text = line.strip();
             text = !comment.isEmpty() && text.startsWith(comment) ? text.substring(comment.length()) : text;
-            List<String> cells = HeadLines.cells(text, table.delimiter() == 0 ? ',' : table.delimiter());
-            String name = cells.get(0);
-            String value = cells.size() > 1 ? cells.get(1) : "";
-            int mark = firstMark(name);
-            if (mark > 0 && (value.isEmpty() || table.delimiter() == ' ')) {
-                mark = firstMark(text);
-                name = text.substring(0, mark);
-                value = text.substring(mark + 1);
-            }
-            if (said.size() < MOST_SAID && !name.isBlank() && !value.isBlank()) {
-                said.putIfAbsent(
-                        shortened(name.replace(":", "").strip()),
-                        shortened(value.replace("\"", "").strip()));
-            }
+            HeadLine.of(text, table.delimiter())
+                    .filter(found -> said.size() < MOST_SAID)
+                    .ifPresent(found -> said.putIfAbsent(shortened(found.name()), shortened(found.value())));
         }
         return said;
-    }
-
-    private static int firstMark(String text) {
-        int equals = text.indexOf('=');
-        int colon = text.indexOf(':');
-        return equals < 0 || (colon >= 0 && colon < equals) ? colon : equals;
     }
 }

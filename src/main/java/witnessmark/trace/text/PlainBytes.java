@@ -1,6 +1,5 @@
 package witnessmark.trace.text;
 
-import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -8,6 +7,7 @@ import java.io.PushbackInputStream;
 import java.io.Reader;
 import java.nio.CharBuffer;
 import java.nio.charset.StandardCharsets;
+import witnessmark.trace.InPieces;
 import witnessmark.trace.Watch;
 import witnessmark.trace.result.TextCoding;
 
@@ -34,19 +34,13 @@ final class PlainBytes {
     }
 
     /** Counts bytes and asks whether to go on. */
-    static final class Counted extends FilterInputStream {
+    static final class Counted extends InPieces {
         private final Watch watch;
         private long bytes;
 
         Counted(InputStream in, Watch watch) {
             super(in);
             this.watch = watch;
-        }
-
-        @Override
-        public int read() throws IOException {
-            byte[] one = new byte[1];
-            return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
         }
 
         @Override

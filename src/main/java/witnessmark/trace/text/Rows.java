@@ -9,7 +9,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ChannelUnit;
 import witnessmark.trace.DefectLog;
+import witnessmark.trace.packed.UpToTheCut;
 import witnessmark.trace.result.ColumnForm;
+import witnessmark.trace.result.Defect;
 import witnessmark.trace.result.DefectKind;
 import witnessmark.trace.result.Question;
 import witnessmark.trace.result.TimeBase;
@@ -33,6 +35,7 @@ final class Rows {
     private final boolean[] when;
     private final List<Question> late = new ArrayList<>();
     private long row;
+    private boolean cutOff;
 
     Rows(RowScanner scanner, TraceForm form, Sequence sequence, DefectLog defects) {
         this.scanner = scanner;
@@ -59,8 +62,16 @@ final class Rows {
         }
     }
 
-    /** Takes the row the scanner stands at. */
-    void take() throws IOException {
+    /**
+     * Takes the row the scanner stands at.
+     *
+     * @param broken whether the text broke off, so that a row without its end may go on within its last figure
+     */
+    void take(boolean broken) throws IOException {
+        if (broken && scanner.cut()) {
+            wrong(DefectKind.CUT_OFF);
+            return;
+        }
         if (scanner.endless()) {
             wrong(DefectKind.UNREADABLE_ROW);
             return;
@@ -86,6 +97,17 @@ final class Rows {
         figures(Math.min(cells, width), micros);
         sequence.add(micros, values, row);
         row++;
+    }
+
+    /** After the last row: what is wrong with the text as a whole. */
+    void end(UpToTheCut text) {
+        long until = sequence.lastWithin();
+        if (text.isCut() && !cutOff) { // right after a row
+            defects.whole(new Defect(DefectKind.CUT_OFF, "", sequence.part(), until, until, 0));
+        }
+        if (text.isSuspect()) {
+            defects.whole(new Defect(DefectKind.CHECKSUM, "", sequence.part(), 0, until, 0));
+        }
     }
 
     private void figures(int cells, long micros) {
@@ -157,6 +179,7 @@ final class Rows {
     }
 
     private void wrong(DefectKind kind) {
+        cutOff = kind == DefectKind.CUT_OFF;
         defects.sample(kind, "", sequence.part(), sequence.lastWithin(), row);
         row += time.kind() == TimeBase.Kind.RATE ? 0 : 1;
     }

@@ -62,6 +62,22 @@ class PhotoViewTest {
         assertThat(view.getLocation()).isEqualTo(new Point(30, 40));
     }
 
+    @Test
+    void it_is_whole_again_in_one_step_and_says_whether_it_was_not() {
+        drag(200, 225);
+        int moved = edge();
+        assertThat(view.showWhole()).isTrue();
+        assertThat(edge()).isEqualTo(WIDE / 2).isNotEqualTo(moved);
+        assertThat(view.showWhole()).isFalse();
+        for (int i = 0; i < 7; i++) {
+            Ui.press(view, Keys.plain(KeyEvent.VK_PLUS));
+        }
+        for (int i = 0; i < 7; i++) {
+            Ui.press(view, Keys.plain(KeyEvent.VK_MINUS));
+        }
+        assertThat(view.showWhole()).as("there and back").isFalse();
+    }
+
     private void drag(int from, int to) {
         for (MouseListener each : view.getMouseListeners()) {
             each.mousePressed(mouse(MouseEvent.MOUSE_PRESSED, from));

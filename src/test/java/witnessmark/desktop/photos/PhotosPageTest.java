@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
+import javax.swing.AbstractButton;
 import javax.swing.ComboBoxModel;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -160,6 +161,47 @@ class PhotosPageTest {
         assertThat(view.closer()).isEqualTo(1);
         Ui.press(view, Keys.plain(KeyEvent.VK_RIGHT));
         assertThat(GoldenText.of(window.page())).contains("2 of 3");
+    }
+
+    @Test
+    void escape_shows_a_photo_whole_before_it_leaves() {
+        open(Theme.LIGHT, 1.0f).bring(FILES, "shell of 3");
+        window.root();
+        Ui.press(window.strip.pictures(), Keys.plain(KeyEvent.VK_ENTER));
+        PhotoAside large = (PhotoAside) window.aside();
+        PhotoView view = (PhotoView) large.firstFocus();
+        window.page();
+        large.caption().load("crack at the oil hole");
+        Ui.press(view, Keys.plain(KeyEvent.VK_PLUS));
+        Ui.press(view, Keys.shift(KeyEvent.VK_RIGHT));
+        Ui.press(large.component(), Keys.plain(KeyEvent.VK_ESCAPE));
+        assertThat(view.closer()).isEqualTo(1);
+        assertThat(window.aside).as("still there").isSameAs(large);
+        assertThat(large.caption().text()).isEqualTo("crack at the oil hole");
+
+        beside(large).doClick();
+        PhotoView other = Stage.visible(window.page()).stream()
+                .filter(each -> each instanceof PhotoView && each != view)
+                .map(PhotoView.class::cast)
+                .findFirst()
+                .orElseThrow();
+        Ui.press(other, Keys.plain(KeyEvent.VK_PLUS));
+        Ui.press(large.component(), Keys.plain(KeyEvent.VK_ESCAPE));
+        assertThat(other.closer()).isEqualTo(1);
+        assertThat(window.aside).isSameAs(large);
+        Ui.press(other, Keys.plain(KeyEvent.VK_PLUS));
+        beside(large).doClick();
+        Ui.press(large.component(), Keys.plain(KeyEvent.VK_ESCAPE));
+        assertThat(window.aside).as("what is not in sight keeps nobody").isNull();
+    }
+
+    private static AbstractButton beside(PhotoAside large) {
+        return Stage.visible(large.component()).stream()
+                .filter(each -> each instanceof AbstractButton button
+                        && button.getText().equals("Another beside it"))
+                .map(AbstractButton.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -6,6 +6,7 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.util.UIScale;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -16,6 +17,8 @@ import javax.swing.UIManager;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import witnessmark.desktop.form.Buttons;
+import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.FormLayout;
 import witnessmark.desktop.form.Lettering;
 import witnessmark.desktop.form.Palette;
@@ -25,6 +28,7 @@ import witnessmark.desktop.testing.Looks;
 import witnessmark.desktop.testing.MemorySettings;
 import witnessmark.desktop.testing.Stage;
 import witnessmark.desktop.testing.UiTest;
+import witnessmark.wording.Texts;
 
 @UiTest
 class LookTest {
@@ -61,6 +65,19 @@ class LookTest {
                     .isEqualTo("pressed");
             assertThat(button.getInputMap().get(KeyStroke.getKeyStroke("released ENTER")))
                     .isEqualTo("released");
+        }
+    }
+
+    @Test
+    void help_that_is_asked_for_after_a_change_of_theme_is_in_that_theme() {
+        Look look = Looks.light();
+        Texts texts = Texts.in(Locale.UK);
+        HelpPane help = new HelpPane(texts, () -> {});
+        for (Theme theme : List.of(Theme.DARK, Theme.LIGHT)) {
+            look.use(theme);
+            help.show(List.of(theme == Theme.DARK ? "help.photos" : "help.traces"));
+            JButton fresh = Buttons.link(Caption.of(texts.get("shell.help.close")), () -> {});
+            assertThat(help.firstFocus().getForeground()).as("%s", theme).isEqualTo(fresh.getForeground());
         }
     }
 

@@ -27,12 +27,14 @@ import witnessmark.logbook.Desk;
 import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.tracing.BringInTrace;
 import witnessmark.logbook.tracing.BroughtTrace;
+import witnessmark.logbook.tracing.HeldFile;
 import witnessmark.logbook.tracing.TraceField;
 import witnessmark.logbook.tracing.TraceProposal;
 import witnessmark.outcome.Problem;
 import witnessmark.outcome.ProblemKind;
 import witnessmark.sample.SampleBooks;
 import witnessmark.trace.LoggerFiles;
+import witnessmark.trace.Packs;
 import witnessmark.trace.result.DefectKind;
 import witnessmark.trace.result.Question;
 import witnessmark.trace.result.TimeBase;
@@ -70,7 +72,7 @@ class TraceModelTest {
     }
 
     private void take(String name, String text) {
-        take(new InMemory(name, text), null);
+        take(new HeldFile(name, text), null);
     }
 
     private void read() {
@@ -258,9 +260,9 @@ class TraceModelTest {
     @Test
     void of_several_files_in_an_archive_one_is_picked() {
         take(
-                new InMemory(
+                new HeldFile(
                         "2026-05-23_57_p1.zip",
-                        InMemory.zip("laps.txt", "lap,time\n1,83.2\n", "p1.csv", LoggerFiles.spike())),
+                        Packs.zip("laps.txt", "lap,time\n1,83.2\n", "p1.csv", LoggerFiles.spike())),
                 null);
         assertThat(model.isRead()).isFalse();
         answer(Question.Kind.WHICH_TEXT, "p1.csv");
@@ -287,12 +289,12 @@ class TraceModelTest {
 
     static Stream<Arguments> bad() {
         return Stream.of(
-                Arguments.of(new InMemory("empty.csv", ""), ProblemKind.TRACE_EMPTY),
-                Arguments.of(new InMemory("letter.txt", "Dear team\n"), ProblemKind.TRACE_WITHOUT_FIGURES),
-                Arguments.of(new InMemory("picture.png", picture()), ProblemKind.TRACE_NOT_TEXT),
-                Arguments.of(new InMemory("none.zip", InMemory.zip()), ProblemKind.PACKED_EMPTY),
+                Arguments.of(new HeldFile("empty.csv", ""), ProblemKind.TRACE_EMPTY),
+                Arguments.of(new HeldFile("letter.txt", "Dear team\n"), ProblemKind.TRACE_WITHOUT_FIGURES),
+                Arguments.of(new HeldFile("picture.png", picture()), ProblemKind.TRACE_NOT_TEXT),
+                Arguments.of(new HeldFile("none.zip", Packs.zip()), ProblemKind.PACKED_EMPTY),
                 Arguments.of(
-                        new InMemory("within.zip", InMemory.zip("a.zip", "PK\u0003\u0004aaaa")),
+                        new HeldFile("within.zip", Packs.zip("a.zip", "PK\u0003\u0004aaaa")),
                         ProblemKind.PACKED_WITHIN),
                 Arguments.of(growing(), ProblemKind.TRACE_GROWS),
                 Arguments.of(broken(), ProblemKind.TRACE_BROKE_OFF),
@@ -307,7 +309,7 @@ class TraceModelTest {
     }
 
     private static LoggerFile growing() {
-        return new InMemory("growing.csv", LoggerFiles.spike()) {
+        return new HeldFile("growing.csv", LoggerFiles.spike()) {
             private long size;
 
             @Override
@@ -319,7 +321,7 @@ class TraceModelTest {
     }
 
     private static LoggerFile broken() {
-        return new InMemory("broken.csv", LoggerFiles.spike()) {
+        return new HeldFile("broken.csv", LoggerFiles.spike()) {
             @Override
             public InputStream open() throws IOException {
                 return new FilterInputStream(super.open()) {
@@ -340,7 +342,7 @@ class TraceModelTest {
     }
 
     private static LoggerFile gone() {
-        return new InMemory("gone.csv", "x") {
+        return new HeldFile("gone.csv", "x") {
             @Override
             public long size() throws IOException {
                 throw new java.nio.file.NoSuchFileException("gone.csv");
@@ -363,7 +365,7 @@ class TraceModelTest {
 
     @Test
     void reading_that_is_called_off_ends_within_a_piece_of_the_file() {
-        InMemory all = new InMemory("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        HeldFile all = new HeldFile("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         ReadFile read = new ReadFile(all);
         var outcome = bringIn.read(
                 read,
@@ -387,7 +389,7 @@ class TraceModelTest {
         take("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
         Id<Run> likeliest = model.run().orElseThrow().run().id();
         Id<Run> other = model.runs().get(3).run().id();
-        take(new InMemory("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev()), other);
+        take(new HeldFile("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev()), other);
         assertThat(model.run().orElseThrow().run().id()).isEqualTo(other);
 
         if (model.choose(likeliest, bringIn)) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -18,9 +17,6 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
-import java.util.zip.GZIPOutputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -34,6 +30,7 @@ import witnessmark.outcome.ProblemKind;
 import witnessmark.sample.FixedToday;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
+import witnessmark.trace.Packs;
 import witnessmark.trace.Story;
 import witnessmark.trace.result.TraceSettings;
 
@@ -80,17 +77,7 @@ class BesideTest {
         byte[] changed = bytes.clone();
         changed[bytes.length - 2] ^= 1;
         AtomicInteger opened = new AtomicInteger();
-        LoggerFile file = new LoggerFile() {
-            @Override
-            public String name() {
-                return "stick.csv";
-            }
-
-            @Override
-            public long size() {
-                return bytes.length;
-            }
-
+        LoggerFile file = new HeldFile("stick.csv", bytes) {
             @Override
             public InputStream open() { // another file lies there as soon as it was read
                 return new ByteArrayInputStream(opened.incrementAndGet() <= 3 ? bytes : changed);
@@ -147,23 +134,11 @@ class BesideTest {
                 .orThrow();
     }
 
-    private static byte[] packed(String how, String text) throws IOException {
-        byte[] plain = text.getBytes(StandardCharsets.UTF_8);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        switch (how) {
-            case "gz" -> {
-                try (GZIPOutputStream packing = new GZIPOutputStream(out)) {
-                    packing.write(plain);
-                }
-            }
-            case "zip" -> {
-                try (ZipOutputStream packing = new ZipOutputStream(out)) {
-                    packing.putNextEntry(new ZipEntry("run.csv"));
-                    packing.write(plain);
-                }
-            }
-            default -> out.writeBytes(plain);
-        }
-        return out.toByteArray();
+    private static byte[] packed(String how, String text) {
+        return switch (how) {
+            case "gz" -> Packs.gzip(text);
+            case "zip" -> Packs.zip("run.csv", text);
+            default -> text.getBytes(StandardCharsets.UTF_8);
+        };
     }
 }

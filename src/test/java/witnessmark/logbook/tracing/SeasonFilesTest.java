@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -23,9 +22,6 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
-import java.util.zip.GZIPOutputStream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +44,7 @@ import witnessmark.quantity.RunningTime;
 import witnessmark.sample.FixedToday;
 import witnessmark.sample.SampleBooks;
 import witnessmark.sample.SampleViews;
+import witnessmark.trace.Packs;
 import witnessmark.trace.result.Excursion;
 import witnessmark.trace.result.Question;
 import witnessmark.trace.result.Reduction;
@@ -297,24 +294,7 @@ class SeasonFilesTest {
         }
 
         private static byte[] packed(int packing, String name, byte[] bytes) {
-            ByteArrayOutputStream all = new ByteArrayOutputStream();
-            try {
-                if (packing == 1) {
-                    try (GZIPOutputStream out = new GZIPOutputStream(all)) {
-                        out.write(bytes);
-                    }
-                } else if (packing == 2) {
-                    try (ZipOutputStream out = new ZipOutputStream(all)) {
-                        out.putNextEntry(new ZipEntry(name));
-                        out.write(bytes);
-                    }
-                } else {
-                    all.write(bytes);
-                }
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            return all.toByteArray();
+            return packing == 1 ? Packs.gzip(bytes) : packing == 2 ? Packs.zip(name, bytes) : bytes;
         }
     }
 

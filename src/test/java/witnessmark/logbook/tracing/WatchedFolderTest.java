@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -22,6 +21,7 @@ import witnessmark.logbook.port.LoggerFile;
 import witnessmark.logbook.port.LoggerFiles;
 import witnessmark.logbook.port.Settings;
 import witnessmark.sample.SampleBooks;
+import witnessmark.trace.Packs;
 
 /** Files that appear, grow, vanish and come back in a folder at the track. */
 class WatchedFolderTest {
@@ -210,15 +210,8 @@ class WatchedFolderTest {
         assertThat(waiting()).containsExactly("day.zip");
     }
 
-    private static byte[] twoInOne() throws IOException {
-        java.io.ByteArrayOutputStream out = new java.io.ByteArrayOutputStream();
-        try (java.util.zip.ZipOutputStream zip = new java.util.zip.ZipOutputStream(out)) {
-            for (String name : List.of("a.csv", "b.csv")) {
-                zip.putNextEntry(new java.util.zip.ZipEntry(name));
-                zip.write(SPIKE.substring(0, 20_000).getBytes(StandardCharsets.UTF_8));
-                zip.closeEntry();
-            }
-        }
-        return out.toByteArray();
+    private static byte[] twoInOne() {
+        String some = SPIKE.substring(0, 20_000);
+        return Packs.zip("a.csv", some, "b.csv", some);
     }
 }

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import witnessmark.domain.ChannelKind;
 import witnessmark.domain.ChannelUnit;
 import witnessmark.domain.Coded;
@@ -90,6 +91,35 @@ class RecognitionTest {
         assertThat(found.begins()).isEqualTo(LocalDateTime.of(2026, 5, 3, 14, 5));
         assertThat(found.form().before()).isEqualTo(7);
         assertThat(found.questions()).isEmpty();
+    }
+
+    /** Values with marks of their own; a table's own delimiter goes before others. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '!',
+            value = {
+                "Time;09:00:00 ! , ! Time ! 09:00:00",
+                "Comment;wet, then dry ! , ! Comment ! wet, then dry",
+                "Sample rate;12,5 Hz ! , ! Sample rate ! 12,5 Hz",
+                "Start: 09:00, by hand ! , ! Start ! 09:00",
+                "Venue: Old Park, north ! ; ! Venue ! Old Park, north",
+                "Start time, hh:mm;12:00 ! ; ! Start time, hhmm ! 12:00",
+                "\"Vehicle\";\"57\" ! , ! Vehicle ! 57",
+                "\"Vehicle: 57\" ! , ! Vehicle ! 57",
+                "\"Car; engine\",\"57; K05\" ! , ! Car; engine ! 57; K05",
+                "Car 57 ! ' ' ! Car ! 57",
+                "Date: 2026-05-03 14:05 ! ' ' ! Date ! 2026-05-03 14:05"
+            })
+    void a_line_above_the_headings_is_a_name_and_a_value(String line, char delimiter, String name, String value) {
+        assertThat(HeadLine.of(line, delimiter)).contains(new HeadLine(name, value));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "Logger", "Car;", "Car: ;;", ";57", ": 57", ",,,", "\"", "===", "Dunmarrow"})
+    void a_line_without_name_or_value_says_nothing(String line) {
+        for (char delimiter : new char[] {',', ';', '\t', '|', 0}) {
+            assertThat(HeadLine.of(line, delimiter)).as("%s", delimiter).isEmpty();
+        }
     }
 
     @Test
