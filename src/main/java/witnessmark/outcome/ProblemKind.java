@@ -4,6 +4,7 @@ package witnessmark.outcome;
  * The closed list of what can go wrong. The comment of each names its facts in order. A kind that {@link #stops()}
  * prevents saving; the others are queries a person may overrule, and are recorded as overruled.
  */
+@SuppressWarnings("length: a closed list of a comment and a line each, read where it is named")
 public enum ProblemKind {
     // What people typed
     /** field name, text as typed, example that works. */
