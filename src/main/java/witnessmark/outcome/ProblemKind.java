@@ -28,7 +28,6 @@ public enum ProblemKind {
     EARLIER_THAN(3, true),
     /** field name, text as typed, other field, what was picked in it: one of the two cannot be meant. */
     SAYS_OTHERWISE(4, true),
-
     // Running
     /** engine, run named, its start, its end: the runs of one engine overlap. */
     RUNS_OVERLAP(4, true),
@@ -80,7 +79,6 @@ public enum ProblemKind {
     LONGER_THAN_RUN(3, true),
     /** run named, start, end, moment of change: a fitment changes inside a run. */
     CHANGE_INSIDE_RUN(4, true),
-
     /** engine, build number, since when it was open: a run says the engine went out then. */
     BUILD_OPEN(3, false),
     /** engine, when its first build was begun: a run is from before. */
@@ -211,7 +209,6 @@ public enum ProblemKind {
     WRITTEN_FOR_IT_ALREADY(2, false),
     /** season, its last day: it is not over. */
     SEASON_NOT_OVER(2, false),
-
     // Limits and holds
     /** limit, counter: no run says it. */
     COUNTER_NOT_RECORDED(2, false),
@@ -319,7 +316,6 @@ public enum ProblemKind {
     FOLDER_NOT_EMPTY(1, true),
     /** folder, a table in it that was changed since it was written out. */
     FOLDER_CHANGED(2, true),
-
     // Logbook files
     /** path. */
     NO_SUCH_FILE(1, true),
@@ -391,7 +387,6 @@ public enum ProblemKind {
     CHAIN_BROKEN(2, true),
     /** no display to open a window on. */
     NO_DISPLAY(0, true),
-
     // Traces
     /** a trace with nothing in it. */
     TRACE_EMPTY(0, true),
@@ -429,7 +424,6 @@ public enum ProblemKind {
     TRACE_OF_OTHER_CAR(3, false),
     /** share of the run it logged, percent. */
     TRACE_COVERS_LITTLE(1, false),
-
     // Photos
     /** file: there is nothing in it. */
     PHOTO_EMPTY(1, true),

@@ -109,6 +109,16 @@ final class ForRunModel {
                 .noneMatch(kind -> kind == ProblemKind.TRACE_TIME_BASE || kind == ProblemKind.TRACE_ENDS_EARLY);
     }
 
+    /** What is to be known of the file; not that it is cut short where its run says so, since nothing of it can be taken. */
+    static List<Problem> known(TraceModel file) {
+        boolean said = file.proposal().stream()
+                .flatMap(now -> now.problems().stream())
+                .anyMatch(problem -> problem.kind() == ProblemKind.TRACE_ENDS_EARLY);
+        return file.problems().stream()
+                .filter(problem -> !said || problem.kind() != ProblemKind.TRACE_CUT_SHORT)
+                .toList();
+    }
+
     /** What the run and the trace say, a line for each figure of the trace. */
     List<Line> lines(TraceProposal proposal) {
         List<Line> lines = new ArrayList<>();

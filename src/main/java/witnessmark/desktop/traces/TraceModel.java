@@ -40,7 +40,6 @@ public final class TraceModel {
     private final Map<Question, Object> said = new HashMap<>();
     private final Map<Integer, PartInHand> parts = new HashMap<>();
     private final List<Problem> problems = new ArrayList<>();
-    private List<Problem> known = List.of();
     private TraceAnswers answers = TraceAnswers.none();
     private TraceSettings settings;
     private @Nullable BroughtTrace trace;
@@ -101,7 +100,6 @@ public final class TraceModel {
     void unread() {
         trace = null;
         problems.clear();
-        known = List.of();
     }
 
     /** It is brought in for this run; what was answered of the file stands. */
@@ -130,19 +128,9 @@ public final class TraceModel {
         return trace != null && !trace.parts().isEmpty();
     }
 
-    /** Why it could not be read; empty when it could. */
+    /** Why it could not be read; what is to be known before anything of it is taken, where it could. */
     List<Problem> problems() {
         return List.copyOf(problems);
-    }
-
-    /** What is to be known of the file before anything of it is taken; not its end where nothing can be taken for want of it. */
-    List<Problem> known() {
-        boolean refused = proposal().stream()
-                .flatMap(now -> now.problems().stream())
-                .anyMatch(problem -> problem.kind() == ProblemKind.TRACE_ENDS_EARLY);
-        return known.stream()
-                .filter(problem -> !refused || problem.kind() != ProblemKind.TRACE_CUT_SHORT)
-                .toList();
     }
 
     // Reading
@@ -154,10 +142,9 @@ public final class TraceModel {
      */
     boolean take(Read read, BringInTrace bringIn) {
         problems.clear();
-        known = read.trace().didWork() ? read.trace().problems() : List.of();
+        problems.addAll(read.trace().problems());
         if (!read.trace().didWork()) {
             trace = null;
-            problems.addAll(read.trace().problems());
             severalTexts().ifPresent(this::ask);
             return false;
         }

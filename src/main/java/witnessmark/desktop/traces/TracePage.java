@@ -305,7 +305,7 @@ public final class TracePage implements Aside {
             forRun.showUnread();
         }
         List<String> told = new ArrayList<>();
-        now.known().forEach(problem -> told.add(problems.sentence(problem)));
+        ForRunModel.known(now).forEach(problem -> told.add(problems.sentence(problem)));
         now.told().forEach(question -> told.add(words.question(question)));
         panel.showFound(now.file(), words.file(found), told, now.isRead());
         can();

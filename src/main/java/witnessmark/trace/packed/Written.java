@@ -69,7 +69,7 @@ final class Written extends InPieces {
         while (first > 0 && into[offset + first - 1] == alike) {
             first--;
         }
-        count = some - first;
+        count = (long) some - first;
         do {
             while (from < to && ahead[from] == alike) {
                 from++;

@@ -31,10 +31,8 @@ import witnessmark.desktop.testing.Ui;
 import witnessmark.desktop.testing.UiTest;
 import witnessmark.domain.HowKnown;
 import witnessmark.domain.Run;
-import witnessmark.logbook.tracing.TraceField;
 import witnessmark.quantity.Counter;
 import witnessmark.trace.LoggerFiles;
-import witnessmark.trace.Packs;
 import witnessmark.wording.Texts;
 
 /** The page on which a trace is brought in: as text, by rules of layout, to screen readers, in pictures, and at work. */
@@ -360,84 +358,6 @@ class TracePageTest {
         window.open(RACE, LoggerFiles.mechanicalOverRev());
         assertThat(window.page.model().isRead()).isTrue();
         assertThat(window.page.panel().said()).isEmpty();
-    }
-
-    @Test
-    void a_text_cut_short_says_so_first_and_nothing_of_samples_a_second() throws IOException {
-        TraceWindow window = window();
-        String whole = LoggerFiles.mechanicalOverRev();
-        int end = whole.indexOf('\n', whole.length() / 25);
-        window.open(RACE, whole.substring(0, end - 20)); // in the midst of a row
-        String said = GoldenText.of(window.laidOut(1366, 768));
-        Pictures.write("trace_cut_light_100", window.laidOut(1366, 768));
-
-        assertThat(said)
-                .contains("The file ends too early: what could be read of it lasts 1 min")
-                .contains("Copy it from the logger again.")
-                .doesNotContain("samples a second or", "times as much", "nothing is wrong with the file");
-        assertThat(window.page.panel().saveButton().isEnabled()).isFalse();
-        assertThat(window.page.panel().said()).as("once, under its run").isEmpty();
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void a_packed_file_cut_short_is_shown_as_far_as_it_goes_and_says_so_in_plain_words(Theme theme) throws IOException {
-        TraceWindow window = window(theme, 1.0f, Texts.in(Locale.UK));
-        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
-        openPacked(window, java.util.Arrays.copyOf(bytes, bytes.length / 2));
-        String shown = GoldenText.of(window.laidOut(1366, 768));
-        Pictures.write("trace_packed_cut_" + theme, window.laidOut(1366, 768));
-
-        assertThat(window.page.panel().said())
-                .startsWith("The file ends too early: 49")
-                .contains("rows of it could be read, which last 16 min 37 s. What came after is missing.")
-                .contains("Copy it from the logger again.")
-                .doesNotContain("ZLIB");
-        assertThat(shown)
-                .contains("In the file: file ends too early", "read up to 16:36.9; what came after is missing");
-        assertThat(window.page.model().taken())
-                .as("the run says more of all the others")
-                .containsExactly(TraceField.START);
-        assertThat(window.page.panel().saveButton().isEnabled()).isTrue();
-        assertThat(LayoutRules.broken(window.page.panel())).isEmpty();
-    }
-
-    @ParameterizedTest
-    @EnumSource
-    void a_packed_file_that_does_not_fit_its_checksum_says_so_and_leaves_every_tick_to_the_person(Theme theme)
-            throws IOException {
-        TraceWindow window = window(theme, 1.0f, Texts.in(Locale.UK));
-        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
-        bytes[bytes.length - 8] ^= 1;
-        openPacked(window, bytes);
-        String shown = GoldenText.of(window.laidOut(1366, 768));
-        Pictures.write("trace_suspect_" + theme, window.laidOut(1366, 768));
-
-        assertThat(window.page.panel().said())
-                .contains("The checksum in the file does not fit", "take only what you believe");
-        assertThat(shown).contains("In the file: wrong checksum", "any figure may be wrong; nothing is left out");
-        assertThat(window.page.model().taken()).isEmpty();
-        assertThat(window.page.panel().saveButton().isEnabled()).isTrue();
-    }
-
-    @Test
-    void what_was_to_be_known_of_a_file_goes_with_it() throws IOException {
-        TraceWindow window = window();
-        byte[] bytes = Packs.gzip(LoggerFiles.mechanicalOverRev());
-        openPacked(window, java.util.Arrays.copyOf(bytes, bytes.length / 2));
-        assertThat(window.page.panel().said()).isNotEmpty();
-        window.page.changed();
-        window.tasks.awaitIdle();
-        assertThat(window.page.panel().said())
-                .as("the logbook changed, the file did not")
-                .isNotEmpty();
-        window.open(RACE, LoggerFiles.mechanicalOverRev());
-        assertThat(window.page.panel().said()).isEmpty();
-    }
-
-    private void openPacked(TraceWindow window, byte[] bytes) throws IOException {
-        window.page.open(Files.write(folder.resolve("files").resolve(RACE + ".gz"), bytes));
-        window.tasks.awaitIdle();
     }
 
     @Test
