@@ -81,7 +81,6 @@ public enum ProblemKind {
     LONGER_THAN_RUN(3, true),
     /** run named, start, end, moment of change: a fitment changes inside a run. */
     CHANGE_INSIDE_RUN(4, true),
-
     /** engine, build number, since when it was open: a run says the engine went out then. */
     BUILD_OPEN(3, false),
     /** engine, when its first build was begun: a run is from before. */
@@ -90,6 +89,7 @@ public enum ProblemKind {
     BUILDS_OVERLAP(4, true),
     /** hours told, from, to, how long that is: no engine runs longer than the time that passed. */
     TOLD_LONGER_THAN_TIME(4, true),
+
     // Parts and where they are
     /** part, fitted on, bought on. */
     FITTED_BEFORE_BOUGHT(3, true),
@@ -159,6 +159,7 @@ public enum ProblemKind {
     METER_BACKWARDS(5, false),
     /** notice: no part of the logbook is meant. */
     NOTICE_OF_NOTHING(1, false),
+
     // Faces and skims
     /** which line, what stands there, how one is written. */
     FACE_LINE_UNREAD(3, true),
@@ -178,6 +179,7 @@ public enum ProblemKind {
     SKIM_NOT_AS_THICKNESS(2, false),
     /** thickness left, the least there may be: it has to be accepted as it is. */
     BELOW_LEAST_THICKNESS(2, true),
+
     // Dyno sheets
     /** which line, what stands there, how one is written. */
     DYNO_LINE_UNREAD(3, true),
@@ -195,6 +197,7 @@ public enum ProblemKind {
     DYNO_ONE_SPEED(1, false),
     /** factor, least that is still a correction, most. */
     DYNO_FACTOR_BEYOND(3, false),
+
     // Money
     /** got back and carried on together, paid: no more comes back than was paid. */
     MORE_BACK_THAN_PAID(2, true),
@@ -254,6 +257,7 @@ public enum ProblemKind {
     NOT_MARKED(0, true),
     /** The finding was struck out meanwhile. */
     FINDING_GONE(0, true),
+
     // Records
     /** kind of record: what is typed cannot be true together. */
     NOT_TOGETHER(1, true),
@@ -269,6 +273,7 @@ public enum ProblemKind {
     REFUSED_BY_LOGBOOK(3, true),
     /** nothing to undo or redo. */
     NOTHING_TO_UNDO(0, true),
+
     // Text files
     /** file name. */
     FILE_MISSING(1, true),
@@ -466,6 +471,7 @@ public enum ProblemKind {
     PHOTOS_NOT_IN_FOLDER(1, false),
     /** how many, where to, what the system said: they are in no copy there. */
     PHOTOS_NOT_COPIED(3, false),
+
     // Archives
     /** part of what is packed is missing. */
     PACKED_ENDS_EARLY(0, true),

@@ -182,7 +182,7 @@ class BringInTraceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"# Car,57", "Vehicle,57", "Car: 57", "car = 57"})
+    @ValueSource(strings = {"# Car,57", "Vehicle,57", "Car: 57", "car = 57", "Vehicle;57", "# Car\t57", "Car;57,,,"})
     void a_line_above_the_headings_that_names_a_car_of_the_logbook_is_as_good_as_the_name_of_the_file(String line) {
         String plain = LoggerFiles.spike().replaceAll("(?m)^#.*\n", "");
         BroughtTrace trace = read("log_0042.csv", line + "\n" + plain);
