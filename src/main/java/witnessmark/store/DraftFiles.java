@@ -18,7 +18,10 @@ import org.slf4j.LoggerFactory;
 import witnessmark.logbook.port.Drafts.Begun;
 import witnessmark.logbook.port.Drafts.Draft;
 
-/** Drafts in the data folder, one file each, for when the logbook cannot take them. */
+/**
+ * Drafts in the data folder, one file each, for when the logbook cannot take them. What is typed in a window that can only read
+ * has a place of its own: the window that can write has drafts too, of the same forms.
+ */
 final class DraftFiles {
     private static final Logger LOG = LoggerFactory.getLogger(DraftFiles.class);
 
@@ -36,8 +39,30 @@ final class DraftFiles {
         this.canonical = canonical;
     }
 
+    static DraftFiles of(Home home, String logbookId, Path logbook) {
+        return new DraftFiles(home.draftFolder(logbookId), logbook, home.canonical);
+    }
+
+    /** Whose draft of a form it is. */
+    enum Place {
+        /** That of the window that can write. */
+        WRITER(""),
+        /** That of one that can only read. */
+        READER("\nread only");
+
+        private final String mark;
+
+        Place(String mark) {
+            this.mark = mark;
+        }
+    }
+
+    Canonical canonical() {
+        return canonical;
+    }
+
     /** @return whether it was kept */
-    boolean keep(String form, String record, Draft draft) {
+    boolean keep(Place place, String form, String record, Draft draft) {
         Map<String, @Nullable Object> content = new TreeMap<>();
         content.put("fields", fields(draft, canonical));
         content.put("form", form);
@@ -45,7 +70,7 @@ final class DraftFiles {
         content.put("record", record);
         content.put("typed_in", logbook.toString());
         try {
-            SafeFiles.write(file(form, record), canonical.text(content));
+            SafeFiles.write(file(place, form, record), canonical.text(content));
             return true;
         } catch (IOException e) {
             LOG.error("a draft cannot be kept in {}", folder, e);
@@ -53,8 +78,8 @@ final class DraftFiles {
         }
     }
 
-    Optional<Draft> find(String form, String record) {
-        Path file = file(form, record);
+    Optional<Draft> find(Place place, String form, String record) {
+        Path file = file(place, form, record);
         try {
             if (!Files.exists(file)) {
                 return Optional.empty();
@@ -92,9 +117,9 @@ final class DraftFiles {
         return all;
     }
 
-    void discard(String form, String record) {
+    void discard(Place place, String form, String record) {
         try {
-            Files.deleteIfExists(file(form, record));
+            Files.deleteIfExists(file(place, form, record));
         } catch (IOException e) {
             LOG.error("a draft cannot be removed from {}", folder, e);
         }
@@ -116,7 +141,7 @@ final class DraftFiles {
         return new Draft(texts, Instant.ofEpochMilli(keptAtMillis));
     }
 
-    private Path file(String form, String record) {
-        return folder.resolve(canonical.hash(form + "\n" + record).substring(0, 32) + ".json");
+    private Path file(Place place, String form, String record) {
+        return folder.resolve(canonical.hash(form + "\n" + record + place.mark).substring(0, 32) + ".json");
     }
 }

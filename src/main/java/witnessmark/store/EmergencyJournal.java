@@ -6,9 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.LongSupplier;
@@ -108,9 +110,7 @@ public final class EmergencyJournal {
             Map<String, Kept> waiting = new LinkedHashMap<>();
             for (Kept kept : read()) {
                 RecordType<?> type = RecordTypes.named(kept.table()).orElse(null);
-                boolean meant = kept.logbook().equals(logbook.toString())
-                        || kept.logbookId().equals(logbookId);
-                if (type != null && meant && !isIn(facts, type, kept)) {
+                if (type != null && isMeant(kept, logbook, logbookId) && !isIn(facts, type, kept)) {
                     waiting.put(mark(kept.table(), kept.image()), kept);
                 }
             }
@@ -124,18 +124,55 @@ public final class EmergencyJournal {
         }
     }
 
+    /**
+     * Notes what is in a logbook by now, so that it is not told to be missing when somebody corrects it later. Without anything
+     * that was kept and is not settled this only looks whether there is a journal.
+     */
+    void settle(Path logbook, String logbookId, Facts facts) {
+        if (!Files.exists(file)) {
+            return;
+        }
+        Set<String> marks = new LinkedHashSet<>();
+        try {
+            for (Kept kept : read()) {
+                RecordType<?> type = RecordTypes.named(kept.table()).orElse(null);
+                if (type != null && isMeant(kept, logbook, logbookId) && isIn(facts, type, kept)) {
+                    marks.add(mark(kept.table(), kept.image()));
+                }
+            }
+            for (Map<String, @Nullable Object> line : lines()) {
+                marks.remove(text(line, PUT_ASIDE));
+            }
+            note(marks);
+        } catch (IOException e) {
+            LOG.error("the emergency journal cannot be read: {}", file, e);
+        }
+    }
+
+    private static boolean isMeant(Kept kept, Path logbook, String logbookId) {
+        return kept.logbook().equals(logbook.toString()) || kept.logbookId().equals(logbookId);
+    }
+
     /** Does not tell of entries any more; what was kept of them stays. */
     boolean putAside(List<Entry<?>> entries) {
+        Set<String> marks = new LinkedHashSet<>();
+        entries.forEach(entry ->
+                marks.add(mark(RecordTypes.of(entry.fact().getClass()).name(), EntryImage.of(entry))));
+        return note(marks);
+    }
+
+    private boolean note(Set<String> marks) {
         StringBuilder lines = new StringBuilder();
-        for (Entry<?> entry : entries) {
-            String table = RecordTypes.of(entry.fact().getClass()).name();
+        for (String mark : marks) {
             Map<String, @Nullable Object> line = new TreeMap<>();
-            line.put(PUT_ASIDE, mark(table, EntryImage.of(entry)));
+            line.put(PUT_ASIDE, mark);
             line.put("at_ms", clock.getAsLong());
             lines.append(canonical.text(line)).append('\n');
         }
         try {
-            SafeFiles.append(file, lines.toString());
+            if (!marks.isEmpty()) {
+                SafeFiles.append(file, lines.toString());
+            }
             return true;
         } catch (IOException e) {
             LOG.error("the emergency journal cannot be written: {}", file, e);

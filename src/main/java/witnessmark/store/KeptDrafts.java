@@ -8,9 +8,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.logbook.port.Drafts;
+import witnessmark.store.DraftFiles.Place;
 
 /** Drafts in the logbook's own table, or, when it cannot take them, in files. The newer of the two counts. */
 final class KeptDrafts implements Drafts {
@@ -28,28 +30,38 @@ final class KeptDrafts implements Drafts {
 
     private final Access access;
     private final DraftFiles files;
-    private final Canonical canonical;
+    private final boolean reader;
+    /** Forms on which that of a window stands that could only read: it goes on being kept there. */
+    private final Set<List<String>> ofReader = ConcurrentHashMap.newKeySet();
 
-    KeptDrafts(Access access, DraftFiles files, Canonical canonical) {
+    /** @param reader whether this logbook can only be read */
+    KeptDrafts(Access access, DraftFiles files, boolean reader) {
         this.access = access;
         this.files = files;
-        this.canonical = canonical;
+        this.reader = reader;
     }
 
     @Override
     public Kept keep(String form, String record, Draft draft) {
+        if (!reader && ofReader.contains(List.of(form, record))) {
+            return files.keep(Place.READER, form, record, draft) ? Kept.IN_LOGBOOK : Kept.NOT_KEPT;
+        }
         try {
-            String fields = DraftFiles.fields(draft, canonical);
+            String fields = DraftFiles.fields(draft, files.canonical());
             access.with(
                     database -> database.run(
                             "draft/keep", form, record, fields, draft.keptAt().toEpochMilli()),
                     true);
-            files.discard(form, record);
+            files.discard(Place.WRITER, form, record);
             return Kept.IN_LOGBOOK;
         } catch (SQLException e) {
             LOG.warn("the logbook cannot take a draft", e);
-            return files.keep(form, record, draft) ? Kept.IN_FALLBACK_FILE : Kept.NOT_KEPT;
+            return files.keep(own(), form, record, draft) ? Kept.IN_FALLBACK_FILE : Kept.NOT_KEPT;
         }
+    }
+
+    private Place own() {
+        return reader ? Place.READER : Place.WRITER;
     }
 
     @Override
@@ -60,7 +72,8 @@ final class KeptDrafts implements Drafts {
                     database -> {
                         database.each(
                                 "draft/find",
-                                row -> found.add(DraftFiles.draft(Database.text(row, 1), row.getLong(2), canonical)),
+                                row -> found.add(DraftFiles.draft(
+                                        Database.text(row, 1), row.getLong(2), files.canonical())),
                                 form,
                                 record);
                         return found;
@@ -69,13 +82,25 @@ final class KeptDrafts implements Drafts {
         } catch (SQLException | IllegalArgumentException e) {
             LOG.warn("drafts in the logbook cannot be read", e);
         }
-        files.find(form, record).ifPresent(found::add);
-        return found.stream().max(Comparator.comparing(Draft::keptAt));
+        files.find(Place.WRITER, form, record).ifPresent(found::add);
+        Optional<Draft> best = found.stream().max(Comparator.comparing(Draft::keptAt));
+        Optional<Draft> readers = files.find(Place.READER, form, record)
+                .filter(draft -> best.map(Draft::keptAt).orElse(Instant.MIN).isBefore(draft.keptAt()));
+        if (readers.isPresent()) {
+            ofReader.add(List.of(form, record));
+            return readers;
+        }
+        return best;
     }
 
+    /** The one that stands on the form; another of the same form comes up when it is next opened. */
     @Override
     public void discard(String form, String record) {
-        files.discard(form, record);
+        if (ofReader.remove(List.of(form, record)) || reader) {
+            files.discard(Place.READER, form, record);
+            return;
+        }
+        files.discard(Place.WRITER, form, record);
         try {
             access.with(database -> database.run("draft/discard", form, record), true);
         } catch (SQLException e) {

@@ -147,9 +147,12 @@ final class LeafPages implements AutoCloseable {
 
     private static List<@Nullable Object> values(ByteBuffer payload) {
         ByteBuffer kinds = payload.duplicate();
-        int header = Math.toIntExact(number(kinds));
-        kinds.limit(header);
-        payload.position(header);
+        long header = number(kinds);
+        if (header < 0 || header > payload.limit()) {
+            throw new IllegalArgumentException("a header longer than its row");
+        }
+        kinds.limit((int) header);
+        payload.position((int) header);
         List<@Nullable Object> values = new ArrayList<>();
         while (kinds.hasRemaining()) {
             values.add(value(number(kinds), payload));
@@ -162,9 +165,12 @@ final class LeafPages implements AutoCloseable {
 
     private static @Nullable Object value(long kind, ByteBuffer from) {
         if (kind >= FIRST_BYTES) {
-            byte[] bytes = new byte[Math.toIntExact(Math.min((kind - FIRST_BYTES) / 2, from.remaining() + 1L))];
+            byte[] bytes = new byte[(int) Math.min((kind - FIRST_BYTES) / 2, from.remaining() + 1L)];
             from.get(bytes);
             return kind % 2 == 0 ? bytes : new String(bytes, StandardCharsets.UTF_8);
+        }
+        if (kind < 0) {
+            throw new IllegalArgumentException("no kind of value");
         }
         return switch ((int) kind) {
             case 0 -> null;

@@ -145,6 +145,7 @@ final class Opening {
 
     private List<Problem> keptAside(Path path, Logbook logbook) {
         EmergencyJournal journal = home.journal();
+        journal.settle(path, logbook.identity(), logbook.facts());
         int waiting = journal.waiting(path, logbook.identity(), logbook.facts()).size();
         return waiting == 0 ? List.of() : List.of(Problem.of(ProblemKind.ENTRIES_KEPT_ASIDE, waiting, journal.file()));
     }

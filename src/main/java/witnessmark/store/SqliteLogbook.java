@@ -42,6 +42,7 @@ final class SqliteLogbook implements Logbook {
     private final Rows rows = new Rows();
     private final Backups backups;
     private final Drafts drafts;
+    private final NotTaken notTaken;
     private final Witness witness;
     private final PhotoFolder photos;
     private @Nullable Database database;
@@ -71,8 +72,8 @@ final class SqliteLogbook implements Logbook {
         this.leftOpen = leftOpen;
         this.id = Home.idOf(database);
         this.backups = new Backups(home.backupFolder(id), home.clock, home.connections, this::faultsOf);
-        this.drafts =
-                new KeptDrafts(this::use, new DraftFiles(home.draftFolder(id), path, home.canonical), home.canonical);
+        this.drafts = new KeptDrafts(this::use, DraftFiles.of(home, id, path), readOnly != null);
+        this.notTaken = new NotTaken(home.journal(), path, id);
         this.photos = new PhotoFolder(
                 PhotoFolder.beside(path), backups.folder().resolve(PhotoCopies.FOLDER), readOnly != null);
         this.secondPlace = new CopiesElsewhere(
@@ -345,12 +346,13 @@ final class SqliteLogbook implements Logbook {
             facts = facts.with(done.entries());
             witness.saw(done.amendments());
             writtenSinceBackup = true;
+            notTaken.nowIn(facts);
         }
         return new Written(id, done.amendments(), facts);
     }
 
     private Outcome<Written> movedAway(Change change) {
-        home.journal().keep(path, id, change);
+        notTaken.keep(change);
         return Outcome.didNot(Problem.of(ProblemKind.FILE_MOVED_AWAY, path, backups.folder()));
     }
 
@@ -372,7 +374,7 @@ final class SqliteLogbook implements Logbook {
         } catch (SQLException e) {
             LOG.error("the logbook cannot be opened again: {}", path, e);
         }
-        home.journal().keep(path, id, change);
+        notTaken.keep(change);
         return Outcome.didNot(Faults.writing(path, fault));
     }
 

@@ -56,7 +56,7 @@ class OpenElsewhereTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().lines())
                 .hasSize(1)
-                .allSatisfy(line -> assertThat(line).contains("is open on", "nothing is saved", "then open it again"));
+                .allSatisfy(line -> assertThat(line).contains("is open on", "nothing is saved", "open it again here"));
     }
 
     @Test

@@ -116,4 +116,34 @@ class KeptAsideTest {
         assertThat(logbook.facts().of(Car.class).named("7c")).isPresent();
         assertThat(logbook.facts().of(Car.class).named("8")).isPresent();
     }
+
+    /** Saved in the end, and corrected later: it is in the logbook, whatever it says by now. */
+    @Test
+    void what_was_saved_in_the_end_is_not_told_again_when_it_is_corrected() throws Exception {
+        Entry<Car> car = Garage.made(new Car("7", ""));
+        lost("adding a car", car);
+        Entry<Car> typedStill = Garage.made(new Car("7", ""));
+        TestLogbooks.write(logbook, typedStill).orThrow();
+        assertThat(kept.waiting(logbook)).isEmpty();
+        TestLogbooks.write(logbook, new Entry<>(typedStill.id(), new Car("7b", ""), car.standing(), null, 2))
+                .orThrow();
+        assertThat(kept.waiting(logbook)).isEmpty();
+        logbook.close();
+        assertThat(logbooks.files.open(logbooks.file()).problems()).isEmpty();
+    }
+
+    /** The same when it was entered in another sitting. */
+    @Test
+    void what_was_found_there_at_an_opening_is_not_told_again_when_it_is_corrected() throws Exception {
+        lost("adding a car", Garage.made(new Car("7", "")));
+        logbook.close();
+        logbook = logbooks.open();
+        Entry<Car> again = Garage.made(new Car("7", ""));
+        TestLogbooks.write(logbook, again).orThrow();
+        logbook.close();
+        logbook = logbooks.open();
+        TestLogbooks.write(logbook, new Entry<>(again.id(), new Car("7b", ""), again.standing(), null, 2))
+                .orThrow();
+        assertThat(kept.waiting(logbook)).isEmpty();
+    }
 }

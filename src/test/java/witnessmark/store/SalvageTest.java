@@ -2,6 +2,7 @@ package witnessmark.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -162,6 +163,36 @@ class SalvageTest {
         }
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).noneMatch(path -> path.toString().contains(".pieces"));
+        }
+    }
+
+    /** Scraps of noise all over, within rows and their headers, and no list of tables: what is torn is passed over. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void scraps_of_noise_in_every_corner_end_in_no_crash_and_nothing_false(long seed) throws Exception {
+        java.util.Random random = new java.util.Random(seed);
+        Path damaged = Files.copy(logbooks.file(), folder.resolve("scraps-" + seed + ".witness"));
+        RestoringTest.noise(damaged, 1);
+        int size = (int) Files.size(damaged);
+        try (RandomAccessFile file = new RandomAccessFile(damaged.toFile(), "rw")) {
+            for (int i = 0; i < 40; i++) {
+                byte[] scrap = new byte[600];
+                random.nextBytes(scrap);
+                file.seek(4_096 + random.nextInt(size - 4_096 - scrap.length));
+                file.write(scrap);
+            }
+        }
+        Outcome<Salvaged> outcome = salvage(damaged, "of-scraps-" + seed);
+        Sentences.complete(outcome.problems());
+        if (outcome.didWork()) {
+            try (Logbook made =
+                    logbooks.files.open(outcome.orThrow().logbook()).orThrow()) {
+                assertThat(all(made.facts()))
+                        .isNotEmpty()
+                        .allSatisfy((id, entry) -> assertThat(entry.inForce()
+                                        && !entry.fact().equals(truth.get(id).fact()))
+                                .isFalse());
+            }
         }
     }
 

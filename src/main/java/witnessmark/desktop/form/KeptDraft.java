@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import witnessmark.desktop.task.Later;
@@ -41,6 +42,8 @@ public final class KeptDraft {
     private int turn;
     private String line = "";
     private boolean waits;
+    /** What stands on the form as it was typed in another file; null once somebody typed on. */
+    private Drafts.@Nullable Draft fromElsewhere;
 
     /**
      * @param form the name drafts of this form go under
@@ -118,6 +121,7 @@ public final class KeptDraft {
         last = typing ? draft.fields() : Map.copyOf(fields.get());
         typedAt = draft.keptAt();
         waits = false;
+        fromElsewhere = draft.typedIn() == null ? null : new Drafts.Draft(last, draft.keptAt(), draft.typedIn());
         say(words.found(draft, book.view().zone(), book.today().now()));
     }
 
@@ -133,6 +137,7 @@ public final class KeptDraft {
 
     /** The draft is gone. */
     public void gone() {
+        fromElsewhere = null;
         turn++; // what is still being kept has nothing to say any more
         last = Map.of();
         line = "";
@@ -195,6 +200,13 @@ public final class KeptDraft {
         if (kept == Drafts.Kept.NOT_KEPT) {
             last = Map.of();
         }
+        Drafts.Draft elsewhere = fromElsewhere;
+        if (elsewhere != null
+                && kept != Drafts.Kept.NOT_KEPT
+                && withoutCaret(last).equals(withoutCaret(elsewhere.fields()))) {
+            return; // only the caret moved
+        }
+        fromElsewhere = null;
         say(words.kept(kept, at, book.view().zone(), book.today().now()));
     }
 

@@ -13,7 +13,10 @@ import witnessmark.trace.result.HeatCycles;
 final class HeatBefore {
     private HeatBefore() {}
 
-    /** Cold where no trace before it says otherwise: an engine is cold before its first run. */
+    /**
+     * Cold where no trace of the same day before it says otherwise: an engine is cold before its first run, and overnight it cools
+     * down whether a logger saw it or not (common practice, no source).
+     */
     static boolean armed(Facts facts, Entry<Run> run) {
         List<Entry<Trace>> before = facts.of(Trace.class)
                 .inForce()
@@ -44,6 +47,7 @@ final class HeatBefore {
                 .find(trace.fact().run())
                 .filter(other -> other.inForce()
                         && other.fact().engine().equals(run.fact().engine())
+                        && other.fact().start().day().equals(run.fact().start().day())
                         && other.fact().start().isBefore(run.fact().start()))
                 .isPresent();
     }

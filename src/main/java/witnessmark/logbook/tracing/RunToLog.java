@@ -96,12 +96,15 @@ public record RunToLog(
 
     /**
      * Which figures of the trace become the run's: those the person left on the sheet as they were filled in, and those
-     * the sheet has no field for as far as they are taken unasked.
+     * the sheet has no field for as far as they are taken unasked. Heat cycles stay as they stand on the sheet.
      */
     public static Set<TraceField> taken(
             TraceProposal proposal, Map<RunField, String> filled, Map<RunField, String> now) {
         Set<TraceField> taken = EnumSet.noneOf(TraceField.class);
         for (TraceField field : proposal.figures().keySet()) {
+            if (field == TraceField.HEAT_CYCLES) {
+                continue;
+            }
             RunField shown = field == TraceField.START ? RunField.OUT_AT : FIELDS.get(field);
             boolean left = shown == null
                     ? proposal.taken().contains(field)
