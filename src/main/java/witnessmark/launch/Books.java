@@ -16,6 +16,7 @@ import witnessmark.logbook.SampleSeason;
 import witnessmark.logbook.port.Logbook;
 import witnessmark.logbook.port.Today;
 import witnessmark.outcome.Outcome;
+import witnessmark.outcome.ProblemKind;
 
 /** Puts logbooks on the desk: the one named, the one open last time, the sample season. */
 final class Books {
@@ -47,10 +48,15 @@ final class Books {
         return outside.files().open(path).map(this::own);
     }
 
-    /** A team's own logbook that is open already; remembered as the last. */
+    /** A team's own logbook that is open already; remembered as the last, unless it is only looked at as a copy. */
     OpenBook own(Logbook book) {
-        outside.settings().put(LAST, book.path().toAbsolutePath().toString());
-        new RecentLogbooks(outside.settings()).opened(book.path());
+        boolean copy = book.readOnly()
+                .filter(why -> why.kind() == ProblemKind.LOGBOOK_IS_COPY)
+                .isPresent();
+        if (!copy) {
+            outside.settings().put(LAST, book.path().toAbsolutePath().toString());
+            new RecentLogbooks(outside.settings()).opened(book.path());
+        }
         return new OpenBook(new Desk(book, new ClockDay(outside.clock(), book), who(book.path())), null, null);
     }
 

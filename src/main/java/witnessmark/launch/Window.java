@@ -255,11 +255,15 @@ final class Window implements OpenLogbook {
         Optional<Problem> readOnly = opened.desk().logbook().readOnly();
         if (readOnly.isPresent()) {
             Path path = opened.desk().logbook().path();
+            boolean copy = readOnly.get().kind() == ProblemKind.LOGBOOK_IS_COPY;
             List<JButton> ways = new ArrayList<>();
-            if (readOnly.get().kind() == ProblemKind.PLACE_READ_ONLY) {
+            if (copy || readOnly.get().kind() == ProblemKind.PLACE_READ_ONLY) {
                 ways.add(Buttons.plain(Caption.of(texts.get("keeping.notice.copy")), places.copies()::saveCopy));
             }
-            ways.add(Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path)));
+            ways.add(
+                    copy
+                            ? Buttons.plain(Caption.of(texts.get("shell.notice.open")), places::openAnother)
+                            : Buttons.plain(Caption.of(texts.get("shell.notice.again")), () -> open(path)));
             desk.notice(sentence(readOnly.get()), ways);
         } else if (!missed.isEmpty()) {
             warning.instead(missed.get(0), places::openAnother, places::shown);

@@ -351,6 +351,8 @@ public enum ProblemKind {
     LOGBOOK_IN_USE(4, false),
     /** path. */
     PLACE_READ_ONLY(1, false),
+    /** path, when it was made: a backup or another copy that the program made, which stays what it was. */
+    LOGBOOK_IS_COPY(2, false),
     /** path. */
     FILE_EXISTS(1, true),
     /** path, where its backups are. */

@@ -11,6 +11,7 @@ import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -79,6 +80,15 @@ final class Home {
     /** Where the backups of all logbooks are, each in a folder of its own. */
     Path backups() {
         return new DataFolder(dataFolder).backups();
+    }
+
+    /** The name of a copy that lies where the program keeps them, here or in a second place; null for any other file. */
+    @Nullable
+    CopyName keptCopy(Path file) {
+        Path kept = file.getParent().getParent();
+        boolean among = file.startsWith(backups())
+                || kept != null && kept.endsWith(CopiesElsewhere.FOLDER);
+        return among ? CopyName.of(file).orElse(null) : null;
     }
 
     /** Where the backups of a logbook go. */

@@ -59,6 +59,11 @@ final class Opening {
             if (header != null) {
                 return Outcome.didNot(header); // before anything is made beside it
             }
+            CopyName copy = home.keptCopy(path);
+            if (copy != null) {
+                Moment made = Moment.of(copy.made(), ZoneId.systemDefault());
+                return readOnly(path, Problem.of(ProblemKind.LOGBOOK_IS_COPY, path, made), true);
+            }
             if (!Files.isWritable(path) || !Files.isWritable(SafeFiles.folderOf(path))) {
                 return readOnly(path, Problem.of(ProblemKind.PLACE_READ_ONLY, path), true);
             }
@@ -129,7 +134,7 @@ final class Opening {
             }
             SqliteLogbook logbook = SqliteLogbook.toWrite(home, path, lock, leftOpen);
             beside.addAll(logbook.missing());
-            if (!madeNow && CopyName.of(path).isEmpty()) { // a copy is one already
+            if (!madeNow) {
                 beside.addAll(logbook.backUpIfStale());
             }
             beside.addAll(keptAside(path, logbook));

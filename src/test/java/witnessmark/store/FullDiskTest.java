@@ -68,7 +68,7 @@ class FullDiskTest {
                             "except\tENTRIES_KEPT_ASIDE\tAn earlier saving did not reach this logbook: 3 entries could not be"
                                     + " written, as when a disk is full or gone. Nothing of that counts anywhere yet; what was"
                                     + " to be saved is kept as text in " + data.resolve("emergency-journal.jsonl")
-                                    + ". Look into that file, enter again what is missing here, then throw the file away.");
+                                    + ". Look at what it was (Show what, in the window) and enter it, or put it aside.");
             assertThat(cars(child)).containsExactlyInAnyOrderElementsOf(saved);
             for (String again : refused) {
                 assertThat(child.ask("car " + again)).isEqualTo("worked");

@@ -21,6 +21,7 @@ public final class Refusal {
             ProblemKind.FILE_MOVED_AWAY,
             ProblemKind.LOGBOOK_IN_USE,
             ProblemKind.OPEN_READ_ONLY,
+            ProblemKind.LOGBOOK_IS_COPY,
             ProblemKind.PLACE_READ_ONLY);
 
     private String said = "";
