@@ -156,8 +156,8 @@ public final class EmergencyJournal {
     /** Does not tell of entries any more; what was kept of them stays. */
     boolean putAside(List<Entry<?>> entries) {
         Set<String> marks = new LinkedHashSet<>();
-        entries.forEach(entry ->
-                marks.add(mark(RecordTypes.of(entry.fact().getClass()).name(), EntryImage.of(entry))));
+        entries.forEach(
+                entry -> marks.add(mark(RecordTypes.of(entry.fact().getClass()).name(), EntryImage.of(entry))));
         return note(marks);
     }
 

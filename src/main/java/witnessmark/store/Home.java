@@ -86,8 +86,7 @@ final class Home {
     @Nullable
     CopyName keptCopy(Path file) {
         Path kept = file.getParent().getParent();
-        boolean among = file.startsWith(backups())
-                || kept != null && kept.endsWith(CopiesElsewhere.FOLDER);
+        boolean among = file.startsWith(backups()) || kept != null && kept.endsWith(CopiesElsewhere.FOLDER);
         return among ? CopyName.of(file).orElse(null) : null;
     }
 

@@ -72,8 +72,8 @@ final class KeptDrafts implements Drafts {
                     database -> {
                         database.each(
                                 "draft/find",
-                                row -> found.add(DraftFiles.draft(
-                                        Database.text(row, 1), row.getLong(2), files.canonical())),
+                                row -> found.add(
+                                        DraftFiles.draft(Database.text(row, 1), row.getLong(2), files.canonical())),
                                 form,
                                 record);
                         return found;

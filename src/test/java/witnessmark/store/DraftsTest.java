@@ -46,7 +46,8 @@ class DraftsTest {
     void a_draft_kept_in_a_file_in_need_is_told_like_the_others_and_once() {
         DraftFiles files = new DraftFiles(folder.resolve("drafts"), folder.resolve("our.witness"), new Canonical());
         assertThat(files.begun()).isEmpty();
-        assertThat(files.keep(Place.WRITER, "sheet", "new", draft("in need", 5))).isTrue();
+        assertThat(files.keep(Place.WRITER, "sheet", "new", draft("in need", 5)))
+                .isTrue();
         KeptDrafts drafts = new KeptDrafts(
                 new KeptDrafts.Access() {
                     @Override
@@ -69,11 +70,13 @@ class DraftsTest {
         DraftFiles ours = new DraftFiles(drafts, folder.resolve("our.witness"), new Canonical());
         copy.keep(Place.READER, "run", "new", draft("typed in the copy", 0));
 
-        assertThat(copy.find(Place.READER, "run", "new").orElseThrow().typedIn()).isNull();
+        assertThat(copy.find(Place.READER, "run", "new").orElseThrow().typedIn())
+                .isNull();
         assertThat(ours.find(Place.READER, "run", "new"))
                 .hasValue(new Draft(Map.of("text", "typed in the copy"), NOON, "our older.witness"));
         ours.keep(Place.READER, "run", "new", draft("typed on", 1));
-        assertThat(ours.find(Place.READER, "run", "new").orElseThrow().typedIn()).isNull();
+        assertThat(ours.find(Place.READER, "run", "new").orElseThrow().typedIn())
+                .isNull();
     }
 
     /** Two windows on one file: the one that can only read keeps what is typed there apart, and neither takes the other's away. */

@@ -185,8 +185,7 @@ class SalvageTest {
         Outcome<Salvaged> outcome = salvage(damaged, "of-scraps-" + seed);
         Sentences.complete(outcome.problems());
         if (outcome.didWork()) {
-            try (Logbook made =
-                    logbooks.files.open(outcome.orThrow().logbook()).orThrow()) {
+            try (Logbook made = logbooks.files.open(outcome.orThrow().logbook()).orThrow()) {
                 assertThat(all(made.facts()))
                         .isNotEmpty()
                         .allSatisfy((id, entry) -> assertThat(entry.inForce()

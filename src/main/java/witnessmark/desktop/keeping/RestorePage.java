@@ -193,6 +193,7 @@ final class RestorePage implements Aside {
     /** One after the other, so that the newest is known first and the disk is not torn between them. */
     private void checkFrom(int at, Runnable checked) {
         if (at == lines.size() && at > 0) {
+            goodInHand();
             checked.run();
         } else if (at < lines.size()) {
             Path copy = lines.get(at).file();
@@ -208,6 +209,20 @@ final class RestorePage implements Aside {
                         context.tell().failed(failure);
                         checkFrom(at + 1, checked);
                     });
+        }
+    }
+
+    /** The first is in hand until somebody picks another; where that is not good, the first that is. */
+    private void goodInHand() {
+        CopyLine inHand = table.selected();
+        String good = texts.get("keeping.copies.good");
+        if (inHand != null
+                && inHand.file().equals(lines.get(0).file())
+                && !inHand.good().equals(good)) {
+            lines.stream()
+                    .filter(line -> line.good().equals(good))
+                    .findFirst()
+                    .ifPresent(line -> table.select(line.file()));
         }
     }
 

@@ -175,7 +175,7 @@ public final class BringInTrace {
     public TraceProposal propose(BroughtTrace trace, int part, Entry<Run> run) {
         Facts facts = desk.view().facts();
         Reduction reduction = trace.parts().get(part);
-        LocalDateTime begins = part == 0 ? trace.found().recognised().begins() : null;
+        LocalDateTime begins = part == 0 ? trace.found().recognised().clock() : null;
         Map<TraceField, Object> figures = FiguresOfPart.of(
                 reduction,
                 run.fact().kind() == RunKind.DYNO,

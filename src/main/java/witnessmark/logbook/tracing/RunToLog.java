@@ -49,12 +49,13 @@ public record RunToLog(
     }
 
     static RunToLog of(View view, BroughtTrace trace, int part) {
-        LocalDateTime clock = part == 0 ? trace.found().recognised().begins() : null;
+        LocalDateTime begins = part == 0 ? trace.found().recognised().begins() : null;
+        LocalDateTime clock = part == 0 ? trace.found().recognised().clock() : null;
         Map<TraceField, Object> figures = FiguresOfPart.of(trace.parts().get(part), false, clock, view.zone(), true);
         Optional<LocalDate> day = RunsOfTrace.day(trace.name());
         Moment start = (Moment) figures.get(TraceField.START);
         return new RunToLog(
-                start != null ? start.day() : day.orElse(null),
+                begins != null ? begins.toLocalDate() : day.orElse(null),
                 start,
                 RunsOfTrace.car(view.facts(), trace, view.zone()).orElse(null),
                 laps(trace.parts().get(part)),

@@ -1,6 +1,7 @@
 package witnessmark.trace.result;
 
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -12,7 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param questions what must be, or should be, answered by a person
  * @param said what lines before the headings say, name to value, as written
  * @param rows the first rows as cells, to be looked at
- * @param begins when the first sample was taken by the file's own clock, or null when it says nothing of it
+ * @param begins when the first sample was taken by the file's own clock, midnight where it says the day alone, or null when it
+ *     says nothing of it
  */
 public record Recognised(
         TraceForm form,
@@ -24,6 +26,11 @@ public record Recognised(
         questions = List.copyOf(questions);
         said = Map.copyOf(said);
         rows = rows.stream().map(List::copyOf).toList();
+    }
+
+    /** When the first sample was taken, where the file says its time and not the day alone; else null. */
+    public @Nullable LocalDateTime clock() {
+        return begins == null || begins.toLocalTime().equals(LocalTime.MIDNIGHT) ? null : begins;
     }
 
     /** The questions without whose answers figures would be wrong. */

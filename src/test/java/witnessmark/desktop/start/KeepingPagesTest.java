@@ -121,6 +121,8 @@ class KeepingPagesTest {
             window.press("Close");
             tear(copy);
             window.perform("restore");
+            JTable table = window.ui().table("Copies");
+            assertThat(table.getSelectedRow()).as("the first that is good").isEqualTo(1);
             assertThat(window.said()).contains("2 copies, the one last saved in first. Checked: 1 is not as");
         }
     }
@@ -162,6 +164,7 @@ class KeepingPagesTest {
             tear(copy);
             window.perform("restore");
             assertThat(window.said()).containsPattern("thing.? not as written");
+            window.ui().table("Copies").setRowSelectionInterval(0, 0);
             window.answer = folder.resolve("back.witness");
             window.press("As a new file…");
             assertThat(folder.resolve("back.witness")).doesNotExist();

@@ -196,6 +196,19 @@ class BringInTraceTest {
         assertThat(bringIn.toLog(strange, 0).car()).as("no car of the logbook").isNull();
     }
 
+    /** The day alone is no time: nobody goes out at midnight. */
+    @Test
+    void a_file_that_says_its_day_and_no_time_says_nothing_of_when_it_went_out() {
+        String plain = LoggerFiles.spike().replaceAll("(?m)^#.*\n", "");
+        RunToLog known = bringIn.toLog(read("log_0042.csv", "Date,2026-07-08\n" + plain), 0);
+        assertThat(known.day()).hasToString("2026-07-08");
+        assertThat(known.start()).isNull();
+        assertThat(known.texts(FieldUnits.metric(DayOrder.DAY_FIRST))).doesNotContainKey(RunField.OUT_AT);
+        RunToLog timed = bringIn.toLog(read("log_0042.csv", "Date,2026-07-08\nTime,14:05:00\n" + plain), 0);
+        assertThat(timed.start()).isNotNull();
+        assertThat(timed.start().wallClock()).isEqualTo("2026-07-08T14:05");
+    }
+
     @Test
     void a_run_nobody_logged_is_written_with_its_trace_in_one_change() {
         BroughtTrace trace = read("2026-07-08_41_test.csv", LoggerFiles.undated());
