@@ -3,6 +3,7 @@ package witnessmark.command;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -111,13 +112,14 @@ final class TraceInto {
                     tools.texts().get("command.trace.no_part", trace.parts().size()), Exit.USAGE);
         }
         List<LikelyRun> likeliest = bringIn.likeliest(trace, part - 1);
-        Optional<Entry<Run>> found =
-                run == null ? sure(likeliest) : named(desk.view().facts(), likeliest, run);
+        List<LikelyRun> named = run == null ? likeliest : named(desk.view().facts(), likeliest, run);
+        if (named.isEmpty() && run != null) {
+            return answer.didNot(
+                    List.of(Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
+        }
+        Optional<Entry<Run>> found = run == null ? sure(likeliest) : one(named);
         if (found.isEmpty()) {
-            return run == null
-                    ? answer.refuse(which(desk.view().facts(), answer, likeliest), Exit.DID_NOT)
-                    : answer.didNot(List.of(
-                            Problem.of(ProblemKind.NOT_FOUND, tools.texts().get("command.log.run.word"), run)));
+            return answer.refuse(which(desk.view().facts(), answer, named), Exit.DID_NOT);
         }
         TraceSettings own = settings.apply(bringIn.settings(found.get().fact().engine()));
         if (!own.equals(trace.settings())) {
@@ -151,20 +153,40 @@ final class TraceInto {
                 : Optional.empty();
     }
 
-    /** By its identity, by its name, or by its day and its name; of several the likeliest. */
-    private static Optional<Entry<Run>> named(Facts facts, List<LikelyRun> likeliest, String asked) {
+    /** By its identity, by its name, or by its day, time and car before its name; the likeliest first. */
+    private static List<LikelyRun> named(Facts facts, List<LikelyRun> likeliest, String asked) {
         String wanted = asked.strip().toLowerCase(Locale.ROOT);
         return likeliest.stream()
-                .map(LikelyRun::run)
-                .filter(each -> {
-                    String name = each.fact().name().toLowerCase(Locale.ROOT);
-                    String day = each.fact().start().day().toString();
-                    return wanted.equals(each.id().text())
-                            || wanted.equals(name)
-                            || wanted.equals(day + " " + name)
-                            || wanted.equals(day + " " + car(facts, each) + " " + name);
-                })
-                .findFirst();
+                .filter(each -> wanted.equals(each.run().id().text()) || names(facts, each.run(), wanted))
+                .toList();
+    }
+
+    private static boolean names(Facts facts, Entry<Run> run, String wanted) {
+        String name = run.fact().name().toLowerCase(Locale.ROOT);
+        String day = run.fact().start().day().toString();
+        String time = time(run);
+        String car = car(facts, run);
+        return Stream.of(
+                        name,
+                        day + " " + name,
+                        day + " " + car + " " + name,
+                        day + " " + time + " " + name,
+                        day + " " + time + " " + car + " " + name)
+                .anyMatch(wanted::equals);
+    }
+
+    /** The only one, or the one that more speaks for than for any other of that name. */
+    private static Optional<Entry<Run>> one(List<LikelyRun> named) {
+        return BringInTrace.isAhead(named) ? Optional.of(named.get(0).run()) : Optional.empty();
+    }
+
+    private static String time(Entry<Run> run) {
+        return run.fact()
+                .start()
+                .wallClock()
+                .toLocalTime()
+                .truncatedTo(ChronoUnit.MINUTES)
+                .toString();
     }
 
     private static String car(Facts facts, Entry<Run> run) {
@@ -178,6 +200,7 @@ final class TraceInto {
                 .limit(NAMED)
                 .map(each -> Stream.of(
                                 each.run().fact().start().day().toString(),
+                                time(each.run()),
                                 car(facts, each.run()),
                                 each.run().fact().name())
                         .filter(word -> !word.isEmpty())

@@ -85,7 +85,7 @@ final class Home {
     /** The name of a copy that lies where the program keeps them, here or in a second place; null for any other file. */
     @Nullable
     CopyName keptCopy(Path file) {
-        Path kept = file.getParent().getParent();
+        Path kept = SafeFiles.folderOf(file).getParent();
         boolean among = file.startsWith(backups()) || kept != null && kept.endsWith(CopiesElsewhere.FOLDER);
         return among ? CopyName.of(file).orElse(null) : null;
     }

@@ -109,7 +109,12 @@ class TraceIntoTest {
         assertThat(shell.run("trace", odd, "--run", "Race 1").code()).isEqualTo(2);
         assertThat(shell.run("trace", odd, "--logbook", book, "--part", "2").code())
                 .isEqualTo(2);
-        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "Race 1", "--take", "speed")
+        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "2026-05-03 Race 1"))
+                .as("two cars were out then, and nothing speaks for one of them")
+                .returns(1, Shell.Ran::code)
+                .satisfies(ran ->
+                        assertThat(ran.err()).contains("2026-05-03 11:00 57 Race 1 or 2026-05-03 11:00 41 Race 1"));
+        assertThat(shell.run("trace", odd, "--logbook", book, "--run", "2026-05-03 11:00 41 Race 1", "--take", "speed")
                         .err())
                 .contains("'speed' is not understood in --take", "oil_pressure");
     }
@@ -126,7 +131,7 @@ class TraceIntoTest {
         String cut = file("2026-05-03_41_race1_cut.csv", text.substring(0, text.length() - 3));
         Shell.Ran asked = shell.run("trace", cut, "--logbook", book);
         assertThat(asked.code()).isEqualTo(1);
-        assertThat(asked.err()).contains("cannot be told for sure", "2026-05-03 41 Race 1");
+        assertThat(asked.err()).contains("cannot be told for sure", "2026-05-03 11:00 41 Race 1");
         Shell.Ran other = shell.run("trace", cut, "--logbook", book, "--run", "2026-05-03 57 Race 1");
         assertThat(other.err()).contains("is of car 41 by its name or its first lines, and this run is car 57's");
     }

@@ -155,6 +155,13 @@ public final class BringInTrace {
         return first > next && first >= LikelyRun.SURE;
     }
 
+    /** Whether it is the only one, or more speaks for the first than for the next. */
+    public static boolean isAhead(List<LikelyRun> likeliest) {
+        return likeliest.size() == 1
+                || likeliest.size() > 1
+                        && likeliest.get(0).weight() > likeliest.get(1).weight();
+    }
+
     /** The trace that has the same bytes, if they were brought in before. */
     public Optional<Entry<Trace>> broughtBefore(String content) {
         return desk
