@@ -44,6 +44,10 @@ record CopyName(String stem, Instant made) {
         return stem(logbook) + AS_IT_IS;
     }
 
+    static boolean isAsItIs(Path file) {
+        return String.valueOf(file.getFileName()).endsWith(AS_IT_IS);
+    }
+
     /** Of what stood in the place of a restored logbook. */
     static String replaced(Path logbook, Instant when) {
         return stem(logbook) + "-replaced-" + STAMP.format(when) + ".witness";

@@ -11,7 +11,6 @@ import java.util.UUID;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -82,12 +81,11 @@ final class Home {
         return new DataFolder(dataFolder).backups();
     }
 
-    /** The name of a copy that lies where the program keeps them, here or in a second place; null for any other file. */
-    @Nullable
-    CopyName keptCopy(Path file) {
+    /** Whether a file lies where the program keeps copies, here or in a second place, and is named like one. */
+    boolean isKeptCopy(Path file) {
         Path kept = SafeFiles.folderOf(file).getParent();
         boolean among = file.startsWith(backups()) || kept != null && kept.endsWith(CopiesElsewhere.FOLDER);
-        return among ? CopyName.of(file).orElse(null) : null;
+        return among && (CopyName.of(file).isPresent() || CopyName.isAsItIs(file));
     }
 
     /** Where the backups of a logbook go. */

@@ -59,10 +59,11 @@ final class Opening {
             if (header != null) {
                 return Outcome.didNot(header); // before anything is made beside it
             }
-            CopyName copy = home.keptCopy(path);
-            if (copy != null) {
-                Moment made = Moment.of(copy.made(), ZoneId.systemDefault());
-                return readOnly(path, Problem.of(ProblemKind.LOGBOOK_IS_COPY, path, made), true);
+            if (home.isKeptCopy(path)) {
+                Instant changed = Files.getLastModifiedTime(path).toInstant();
+                Instant made = CopyName.of(path).map(CopyName::made).orElse(changed);
+                Moment told = Moment.of(made, ZoneId.systemDefault());
+                return readOnly(path, Problem.of(ProblemKind.LOGBOOK_IS_COPY, path, told), true);
             }
             if (!Files.isWritable(path) || !Files.isWritable(SafeFiles.folderOf(path))) {
                 return readOnly(path, Problem.of(ProblemKind.PLACE_READ_ONLY, path), true);

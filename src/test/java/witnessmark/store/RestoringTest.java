@@ -142,6 +142,36 @@ class RestoringTest {
         }
     }
 
+    /** Where the program keeps copies nobody goes on in one, nor in that of a logbook that is not as it was written. */
+    @Test
+    void a_copy_opens_for_reading_only_and_stays_what_it_was() throws Exception {
+        Path backup;
+        Path stick = Files.createDirectories(folder.resolve("stick"));
+        Path second;
+        try (Logbook logbook = logbooks.create()) {
+            TestLogbooks.write(logbook, Garage.made(new Car("7", ""))).orThrow();
+            backup = logbook.backUp().orThrow();
+            second = logbook.secondPlace().begin(stick).orThrow().file();
+        }
+        Path asItIs = Files.copy(backup, backup.resolveSibling(CopyName.asItIs(logbooks.file())));
+        for (Path copy : List.of(backup, asItIs, second)) {
+            String before = FolderState.hash(copy);
+            try (Logbook looked = logbooks.files.open(copy).orThrow()) {
+                assertThat(looked.readOnly().orElseThrow().kind()).isEqualTo(ProblemKind.LOGBOOK_IS_COPY);
+                Sentences.complete(List.of(looked.readOnly().orElseThrow()));
+                assertThat(looked.facts().of(Car.class).all()).hasSize(1);
+                assertThat(TestLogbooks.write(looked, Garage.made(new Car("8", "")))
+                                .didWork())
+                        .isFalse();
+            }
+            assertThat(FolderState.hash(copy)).isEqualTo(before);
+        }
+        Path moved = Files.copy(backup, folder.resolve(backup.getFileName()));
+        try (Logbook own = logbooks.files.open(moved).orThrow()) {
+            assertThat(own.readOnly()).as("taken out of there on purpose").isEmpty();
+        }
+    }
+
     @Test
     void writes_left_beside_the_present_one_by_a_killed_program_go_with_it() throws Exception {
         Path backup;

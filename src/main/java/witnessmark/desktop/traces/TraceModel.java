@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import witnessmark.domain.ChannelKind;
 import witnessmark.domain.ChannelUnit;
@@ -481,13 +483,18 @@ public final class TraceModel {
      */
     boolean saved(int number) {
         parts.computeIfAbsent(number, each -> new PartInHand()).done = true;
+        OptionalInt left = left();
+        left.ifPresent(next -> part = next);
+        return left.isPresent();
+    }
+
+    /** Whether it was read and every part of it is in the logbook. */
+    boolean isAllIn() {
+        return trace != null && left().isEmpty();
+    }
+
+    private OptionalInt left() {
         int all = trace == null ? 0 : trace.parts().size();
-        for (int i = 0; i < all; i++) {
-            if (!isDone(i)) {
-                part = i;
-                return true;
-            }
-        }
-        return false;
+        return IntStream.range(0, all).filter(each -> !isDone(each)).findFirst();
     }
 }

@@ -140,9 +140,13 @@ public final class TracePage implements Aside {
 
     // Coming here
 
-    /** Shows what is in hand, or where a file is chosen and what waits. */
+    /** Shows what is in hand, or where a file is chosen and what waits; once all of it is in the logbook, asks for the next. */
     public void open() {
         context.asked().show(this);
+        TraceModel now = model;
+        if (now != null && now.isAllIn()) {
+            choose();
+        }
     }
 
     /** Asks for a file that is of this run. */

@@ -13,10 +13,7 @@ import witnessmark.trace.result.HeatCycles;
 final class HeatBefore {
     private HeatBefore() {}
 
-    /**
-     * Cold where no trace of the same day before it says otherwise: an engine is cold before its first run, and overnight it cools
-     * down whether a logger saw it or not (common practice, no source).
-     */
+    /** Cold where no trace before it says otherwise: an engine is cold before its first run. */
     static boolean armed(Facts facts, Entry<Run> run) {
         List<Entry<Trace>> before = facts.of(Trace.class)
                 .inForce()
@@ -47,7 +44,6 @@ final class HeatBefore {
                 .find(trace.fact().run())
                 .filter(other -> other.inForce()
                         && other.fact().engine().equals(run.fact().engine())
-                        && other.fact().start().day().equals(run.fact().start().day())
                         && other.fact().start().isBefore(run.fact().start()))
                 .isPresent();
     }

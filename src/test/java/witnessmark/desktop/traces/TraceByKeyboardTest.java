@@ -71,6 +71,23 @@ class TraceByKeyboardTest {
     }
 
     @Test
+    void once_a_file_is_in_the_logbook_the_next_is_asked_for() throws IOException {
+        window.chosen = window.file("2026-05-03_41_race1.csv", LoggerFiles.mechanicalOverRev());
+        keys.press(KeyEvent.VK_T, MENU);
+        Focus.await(window.page.panel().chooseButton());
+        keys.press(KeyEvent.VK_SPACE);
+        Focus.await(window.page.forRun().run().combo());
+        keys.press(KeyEvent.VK_T, MENU);
+        assertThat(window.page.model().file()).as("still in hand").startsWith("2026-05-03");
+        keys.press(KeyEvent.VK_ENTER, MENU);
+        assertThat(window.traces()).hasSize(1);
+
+        window.chosen = window.file("2026-05-23_57_p1.csv", LoggerFiles.spike());
+        keys.press(KeyEvent.VK_T, MENU);
+        assertThat(window.page.model().file()).startsWith("2026-05-23");
+    }
+
+    @Test
     void what_is_asked_has_the_focus_and_enter_answers_it() throws IOException {
         StringBuilder text = new StringBuilder();
         LoggerFiles.spike()
