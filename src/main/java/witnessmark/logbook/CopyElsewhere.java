@@ -78,7 +78,7 @@ public final class CopyElsewhere {
             settings.put(key + ".place", place.toAbsolutePath().normalize().toString());
             made(begun.orThrow());
         }
-        return begun.map(made -> look(true, List.of()));
+        return begun.map(made -> look(true, begun.problems()));
     }
 
     /** Makes no more copies there. What lies there stays. */

@@ -286,11 +286,15 @@ public final class KeepingPages {
             return;
         }
         Look look = outcome.orThrow();
-        String how = words.sentence(look, context.clock().instant());
+        boolean more = !look.known().isEmpty() || !look.problems().isEmpty();
         context.tell().dismiss();
-        context.window().say(how);
+        context.window()
+                .say(
+                        more
+                                ? words.line(look, context.clock().instant())
+                                : words.sentence(look, context.clock().instant()));
         again();
-        if (!look.known().isEmpty()) {
+        if (more) {
             secondPlace(look);
         }
     }

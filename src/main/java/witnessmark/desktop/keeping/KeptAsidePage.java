@@ -7,8 +7,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import witnessmark.desktop.form.Buttons;
 import witnessmark.desktop.form.Caption;
 import witnessmark.desktop.form.Column;
@@ -30,8 +28,6 @@ import witnessmark.wording.Texts;
 
 /** What the logbook could not take, to be entered now or put aside. Nothing is done before somebody says which. */
 final class KeptAsidePage implements Aside {
-    private static final Logger LOG = LoggerFactory.getLogger(KeptAsidePage.class);
-
     private final KeepingContext context;
     private final Texts texts;
     private final RecordWords words;
@@ -195,7 +191,7 @@ final class KeptAsidePage implements Aside {
         context.tools()
                 .tasks()
                 .write(
-                        texts.get("keeping.aside.put").replace("&", ""),
+                        texts.get("keeping.aside.noting"),
                         () -> context.aside().putAside(wanted),
                         noted -> {
                             if (noted) {
@@ -205,7 +201,6 @@ final class KeptAsidePage implements Aside {
                                                 context.aside().file()));
                                 leave();
                             } else {
-                                LOG.warn("what was put aside could not be noted");
                                 context.window()
                                         .say(texts.get(
                                                 "keeping.aside.notNoted",

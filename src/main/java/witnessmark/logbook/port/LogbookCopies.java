@@ -74,7 +74,7 @@ public interface LogbookCopies {
      */
     record SalvageWords(String who, String why, String doubtful) {}
 
-    /** The data folder's, in which the backups of all logbooks lie; there may be none yet. */
+    /** The folder on this computer in which the backups of all logbooks lie; it may not be there yet. */
     Path folder();
 
     /** The backups of all logbooks in the data folder, the newest first. */
